@@ -1,0 +1,4 @@
+namespace GuideBuilder.Model;
+
+/// <summary>The handbook section of an answers file: format number, id ([a-z0-9-]{3,40}), edition, who filled it in, and the imprint file if one is named.</summary>
+public sealed record HandbookSettings(int Format, string Id, EditionKind Edition, string? FilledInBy, Sourced<string>? Imprint);

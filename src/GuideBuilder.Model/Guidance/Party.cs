@@ -1,0 +1,17 @@
+namespace GuideBuilder.Model;
+
+/// <summary>Somebody who takes part: what they own, do, will not do and charge, how to reach them and what to have ready (CommonMark), and which days they work.</summary>
+public sealed record Party(
+    RuleHead Head,
+    LocalText Owns,
+    LocalText Does,
+    LocalText WillNotDo,
+    LocalText Charges,
+    LocalText HowToReach,
+    LocalText HaveReady,
+    ImmutableArray<IsoDayOfWeek> Works,
+    bool KeepsHolidays) : Rule(Head)
+{
+    /// <summary>The id of the household itself; its steps are duties.</summary>
+    public const string Household = "household";
+}

@@ -1,0 +1,59 @@
+namespace GuideBuilder.Model;
+
+/// <summary>A task in the sequence; one whose party is the household is a duty. Texts are CommonMark.</summary>
+public sealed record Step(
+    RuleHead Head,
+    string Party,
+    Duration Takes,
+    ImmutableArray<Link> After,
+    ImmutableArray<LatestLink> NoLaterThan,
+    string? Meeting,
+    int Order,
+    ThreePoint? Hours,
+    bool SupplyOff,
+    LocalText About,
+    LocalText HowTo,
+    LocalText DoneWhen,
+    LocalText IfItGoesWrong,
+    LocalText WhoInstead,
+    ImmutableArray<string> Costs,
+    ImmutableArray<string> Hazards,
+    ImmutableArray<string> Needs,
+    ImmutableArray<string> Makes,
+    string? Letter) : Rule(Head)
+{
+    /// <summary>Whether the step falls to the household.</summary>
+    public bool IsDuty => Party == Model.Party.Household;
+}
+
+/// <summary>How long a step takes. Working days are the party's own; calendar days run every day; hours take one working day.</summary>
+public sealed record Duration(ThreePoint Amount, DayCount Unit, Basis Basis);
+
+/// <summary>Whose days a duration or a lag is counted in.</summary>
+public enum DayCount
+{
+    /// <summary>Days on which the named party works.</summary>
+    WorkingDays,
+
+    /// <summary>Every day.</summary>
+    CalendarDays,
+
+    /// <summary>Hours of the clock.</summary>
+    Hours,
+}
+
+/// <summary>This step comes after another, from its finish or its start, with a wait of whole days; working days name whose (a party id).</summary>
+public sealed record Link(string Step, LinkKind Kind, int Lag, DayCount Of, string? Whose, bool SameDay, Place Place);
+
+/// <summary>From which end of the earlier step a link runs.</summary>
+public enum LinkKind
+{
+    /// <summary>Starts after the other has finished.</summary>
+    FinishToStart,
+
+    /// <summary>Starts after the other has started.</summary>
+    StartToStart,
+}
+
+/// <summary>This step may not finish more than so many days before another starts: a hole not open too long, a quotation not stale.</summary>
+public sealed record LatestLink(string Step, int Before, DayCount Of, string? Whose, Place Place);

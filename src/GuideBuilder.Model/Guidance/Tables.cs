@@ -1,0 +1,20 @@
+namespace GuideBuilder.Model;
+
+/// <summary>A row of one of the free tables (electrical, soils, networks): named cells, each a quantity or words, with what it rests on.</summary>
+public sealed record TableRow(string Table, string Id, FrozenDictionary<string, Cell> Cells, Basis Basis, Place Place)
+{
+    /// <summary>The quantity in that cell; a missing one is a hole in the guidance that the static check has ruled out, and throws.</summary>
+    public Quantity Quantity(string cell) => Cells[cell].Quantity ?? throw new UnreachableException($"{Table}/{Id}/{cell} is not a quantity");
+}
+
+/// <summary>One cell: a quantity, or words.</summary>
+public sealed record Cell(Quantity? Quantity, string Words, Place Place);
+
+/// <summary>Holidays of one nation: the dates closed, and the last day for which they are certain.</summary>
+public sealed record HolidayList(string Id, ImmutableArray<Holiday> Days, LocalDate KnownUntil, Basis Basis, Place Place);
+
+/// <summary>One day on which offices are closed.</summary>
+public sealed record Holiday(LocalDate Date, LocalText Name);
+
+/// <summary>A nation the guidance speaks of: its holiday list, its currency, and its emergency numbers as a page says them.</summary>
+public sealed record Nation(string Id, LocalText Title, string Holidays, Unit Currency, Place Place);

@@ -1,0 +1,8 @@
+namespace GuideBuilder.Model;
+
+/// <summary>What a plan depends on besides answers and guidance: today, the seed of its draws, and the edition to bind.</summary>
+public sealed record Occasion(LocalDate Today, ulong Seed, EditionKind Edition)
+{
+    /// <summary>The seed when nobody gives one.</summary>
+    public const ulong DefaultSeed = 20260101;
+}

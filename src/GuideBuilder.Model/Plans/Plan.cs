@@ -1,0 +1,47 @@
+namespace GuideBuilder.Model;
+
+/// <summary>What follows from the answers: the whole of what a handbook says, as a value. Lists are in guidance order unless they say otherwise.</summary>
+public sealed record Plan(
+    Facts Facts,
+    Occasion Occasion,
+    Nation Nation,
+    ImmutableArray<PlannedWay> Ways,
+    Planned<Way> ChosenWay,
+    ImmutableArray<Planned<Party>> Parties,
+    ImmutableArray<PlannedStep> Steps,
+    Schedule Schedule,
+    ImmutableArray<PlannedCost> Costs,
+    MoneySummary Money,
+    ImmutableArray<PlannedHazard> Hazards,
+    ImmutableArray<Planned<Consent>> Consents,
+    ImmutableArray<Planned<Clock>> Clocks,
+    ImmutableArray<OpenQuestion> OpenQuestions,
+    ImmutableArray<Assumption> Assumptions)
+{
+    /// <summary>The answers the plan rests on.</summary>
+    public AnswerSet Answers => Facts.Answers;
+
+    /// <summary>Hazards that suspend everything else until somebody has been called; empty when there is none.</summary>
+    public IEnumerable<PlannedHazard> StopSigns => Hazards.Where(h => h is { Hazard: { State: ItemState.Settled, Item.StopSign: true } });
+}
+
+/// <summary>A way, with what it would come to if it were chosen: null figures when it is ruled out.</summary>
+public sealed record PlannedWay(Planned<Way> Way, WayFigures? Figures);
+
+/// <summary>The figures by which ways are compared. Money is gross in the nation's currency, dates are the finish, hours are off supply and of the household's own work.</summary>
+public sealed record WayFigures(ThreePoint Cost, DateRange Finish, ThreePoint OffSupplyHours, ThreePoint HouseholdHours, ImmutableArray<string> Hazards, ImmutableArray<string> Consents);
+
+/// <summary>An early, a likely and a late date.</summary>
+public sealed record DateRange(LocalDate Early, LocalDate Likely, LocalDate Late);
+
+/// <summary>A hazard, and the ways (ids) in which it arises among those still possible.</summary>
+public sealed record PlannedHazard(Planned<Hazard> Hazard, ImmutableArray<string> Ways);
+
+/// <summary>An unknown answer that changes the plan, and the items it would settle (rule kind and id).</summary>
+public sealed record OpenQuestion(Question Question, ImmutableArray<ItemName> WouldSettle);
+
+/// <summary>Kind and id of an item of the guidance.</summary>
+public sealed record ItemName(string Kind, string Id);
+
+/// <summary>What the base plan takes for a question that is not answered.</summary>
+public sealed record Assumption(Question Question, Value Value);
