@@ -1,0 +1,31 @@
+using System.Diagnostics;
+
+namespace GuideBuilder.HandbookTests.Support;
+
+/// <summary>A program run to its end, and what it said.</summary>
+internal sealed record Tool(int Exit, string Output, string Errors)
+{
+    // What GUIDEBUILDER names (a native build, say), else the build that stands beside these tests.
+    private static readonly string GuideBuilder =
+        Environment.GetEnvironmentVariable("GUIDEBUILDER") is { Length: > 0 } named ? named : Path.Combine(AppContext.BaseDirectory, "guidebuilder");
+
+    /// <summary>Runs guidebuilder with these arguments and nothing on its standard input.</summary>
+    public static Task<Tool> GuideBuilderAsync(params string[] arguments) => RunAsync(GuideBuilder, arguments);
+
+    /// <summary>Runs any program with nothing on its standard input.</summary>
+    public static async Task<Tool> RunAsync(string program, params string[] arguments)
+    {
+        var start = new ProcessStartInfo(program, arguments)
+        {
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
+        using var process = Process.Start(start)!;
+        process.StandardInput.Close();
+        var output = process.StandardOutput.ReadToEndAsync();
+        var errors = process.StandardError.ReadToEndAsync();
+        await process.WaitForExitAsync();
+        return new(process.ExitCode, await output, await errors);
+    }
+}
