@@ -1,0 +1,5 @@
+global using System.Collections.Frozen;
+global using System.Collections.Immutable;
+global using System.Diagnostics;
+global using GuideBuilder.Model;
+global using NodaTime;
