@@ -1,0 +1,63 @@
+using System.Collections.Concurrent;
+
+namespace GuideBuilder.Planning.Sequence;
+
+/// <summary>The days that a plan may use, as numbers: from three years before its start (for what should have begun already) to three years after. Keeps the tables of its calendars, so that many networks may share them; safe from several threads.</summary>
+public sealed class Horizon
+{
+    private const int Years = 3;
+    private readonly ConcurrentDictionary<WorkingCalendar, DayTable> _tables = new();
+    private readonly LocalDate _origin;
+    private readonly int _length;
+
+    /// <summary>The horizon of a plan that starts on a day.</summary>
+    public Horizon(LocalDate start)
+    {
+        _origin = start.PlusYears(-Years);
+        _length = Period.DaysBetween(_origin, start.PlusYears(Years)) + 1;
+        Start = start;
+        StartDay = Day(start);
+    }
+
+    /// <summary>The first day on which something not yet done may start.</summary>
+    public LocalDate Start { get; }
+
+    /// <summary>The last day on which anything may finish.</summary>
+    public LocalDate End => Date(_length - 1);
+
+    /// <summary>The number of a day; days outside the horizon have numbers too.</summary>
+    public int Day(LocalDate date) => Period.DaysBetween(_origin, date);
+
+    /// <summary>The day of a number.</summary>
+    public LocalDate Date(int day) => _origin.PlusDays(day);
+
+    internal int StartDay { get; }
+
+    internal DayTable Table(WorkingCalendar calendar) => _tables.GetOrAdd(calendar, Build);
+
+    internal DayTable Shared(IEnumerable<DayTable> tables)
+    {
+        var open = new bool[_length];
+        Array.Fill(open, true);
+        foreach (var table in tables)
+        {
+            for (var day = 0; day < _length; day++)
+            {
+                open[day] &= table.IsOpen(day);
+            }
+        }
+
+        return new(open);
+    }
+
+    private DayTable Build(WorkingCalendar calendar)
+    {
+        var open = new bool[_length];
+        for (var day = 0; day < _length; day++)
+        {
+            open[day] = calendar.IsOpen(Date(day));
+        }
+
+        return new(open);
+    }
+}
