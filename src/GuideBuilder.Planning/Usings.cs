@@ -3,3 +3,4 @@ global using System.Collections.Immutable;
 global using System.Diagnostics;
 global using GuideBuilder.Model;
 global using NodaTime;
+global using static System.FormattableString;
