@@ -96,7 +96,7 @@ public static class Sequencer
     private static int LastActivity(Forward forward) =>
         Enumerable.Range(0, forward.Timings.Length).OrderByDescending(i => forward.Timings[i].Finish).ThenByDescending(i => forward.Finishes[i]).First();
 
-    private static int LastDay(CompiledNetwork net, ReadOnlySpan<int> starts, ReadOnlySpan<int> finishes)
+    internal static int LastDay(CompiledNetwork net, ReadOnlySpan<int> starts, ReadOnlySpan<int> finishes)
     {
         var last = net.Count == 0 ? net.Horizon.StartDay : 0;
         for (var i = 0; i < net.Count; i++)
