@@ -26,7 +26,7 @@ public static class Planner
         }
 
         var world = World.Assumed(facts.Answers, guidance.Questions);
-        var calendars = PartyCalendars.Of(guidance.Parties, holidays, facts.Answers);
+        var calendars = PartyCalendars.Of(guidance.Parties, holidays, facts.Answers, Deadlines.Start(facts.Answers, occasion.Today));
         var cases = ways.Where(w => w.IsPresent).Select(w => WayCase.Of(w.Item, facts.Answers, world, guidance, occasion, nation)).ToArray();
         var plans = cases.Select(c => WayPlan.Of(c.Case, calendars)).ToArray();
         var seen = cases.SelectMany(c => c.Faults).Concat(plans.SelectMany(p => p.Faults));

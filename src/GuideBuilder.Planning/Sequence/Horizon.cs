@@ -5,7 +5,9 @@ namespace GuideBuilder.Planning.Sequence;
 /// <summary>The days that a plan may use, as numbers: from three years before its start (for what should have begun already) to three years after. Keeps the tables of its calendars, so that many networks may share them; safe from several threads.</summary>
 public sealed class Horizon
 {
-    private const int Years = 3;
+    /// <summary>How many years it reaches to either side of the start.</summary>
+    public const int Years = 3;
+
     private readonly ConcurrentDictionary<WorkingCalendar, DayTable> _tables = new();
     private readonly LocalDate _origin;
     private readonly int _length;

@@ -1,3 +1,6 @@
+using GuideBuilder.Planning.Calendars;
+using GuideBuilder.Planning.Sequence;
+
 namespace GuideBuilder.Planning.Steps;
 
 /// <summary>On which days each party works for this home. One calendar object a party, so that those who count days may keep tables of them.</summary>
@@ -9,15 +12,14 @@ internal sealed class PartyCalendars
     private PartyCalendars(FrozenDictionary<string, WorkingCalendar> byParty, FrozenDictionary<string, WorkingCalendar> inMeetings) =>
         (_byParty, _inMeetings) = (byParty, inMeetings);
 
-    /// <summary>The calendars of every party that has a working day.</summary>
-    public static PartyCalendars Of(ImmutableArray<Party> parties, HolidayList holidays, AnswerSet answers)
+    /// <summary>The calendars of every party that has a working day, for plans that start on a day.</summary>
+    public static PartyCalendars Of(ImmutableArray<Party> parties, HolidayList holidays, AnswerSet answers, LocalDate start)
     {
-        var away = Away(answers);
-        var working = parties.Where(p => !p.Works.IsEmpty).Select(p => OfParty(p, holidays, away)).ToArray();
-        var shunned = AvoidsFridays(answers) ? holidays.Days.Select(h => h.Date.PlusDays(-1)).ToArray() : [];
+        var (away, lastYear) = (Away(answers), start.PlusYears(Horizon.Years).Year);
+        var working = parties.Where(p => !p.Works.IsEmpty).Select(p => OfParty(p, holidays, away, lastYear)).ToArray();
         return new(
             working.ToFrozenDictionary(c => c.Id, StringComparer.Ordinal),
-            working.ToFrozenDictionary(c => c.Id, c => InMeetings(c, away, shunned, AvoidsFridays(answers)), StringComparer.Ordinal));
+            working.ToFrozenDictionary(c => c.Id, c => InMeetings(c, away, Known.Option(answers, "dates.avoid-fridays") == "yes"), StringComparer.Ordinal));
     }
 
     /// <summary>Whether the party has a working day at all.</summary>
@@ -33,19 +35,17 @@ internal sealed class PartyCalendars
     /// <summary>The days in which a lag is counted.</summary>
     public WorkingCalendar OfLag(DayCount of, string? whose) => of == DayCount.WorkingDays && whose is not null && Has(whose) ? Of(whose) : WorkingCalendar.EveryDay;
 
-    private static WorkingCalendar OfParty(Party party, HolidayList holidays, LocalDate[] away) => party.Id == Party.Household
-        ? new(party.Id, WorkingCalendar.EveryDay.Weekdays, away.ToFrozenSet(), LocalDate.MaxIsoValue)
-        : new(party.Id, party.Works.ToFrozenSet(), party.KeepsHolidays ? holidays.Days.Select(h => h.Date).ToFrozenSet() : [], party.KeepsHolidays ? holidays.KnownUntil : LocalDate.MaxIsoValue);
+    private static WorkingCalendar OfParty(Party party, HolidayList holidays, LocalDate[] away, int lastYear) => party.Id == Party.Household
+        ? WorkingCalendars.Of(party.Id, WorkingCalendar.EveryDay.Weekdays, null, away, lastYear)
+        : WorkingCalendars.Of(party.Id, party.Works, party.KeepsHolidays ? holidays : null, [], lastYear);
 
-    private static WorkingCalendar InMeetings(WorkingCalendar own, LocalDate[] away, LocalDate[] shunned, bool noFridays) => own with
+    // Only a party with another weekday to offer can spare its Fridays.
+    private static WorkingCalendar InMeetings(WorkingCalendar own, LocalDate[] away, bool noFridays)
     {
-        Id = own.Id + ", somebody at home",
-        Weekdays = noFridays && own.Weekdays.Count > 1 ? own.Weekdays.Where(d => d != IsoDayOfWeek.Friday).ToFrozenSet() : own.Weekdays,
-        Closed = own.Closed.Concat(away).Concat(shunned).ToFrozenSet(),
-    };
+        var chosen = noFridays && own.Weekdays.Count > 1 ? WorkingCalendars.AvoidingEves(own, IsoDayOfWeek.Friday) : own;
+        return chosen with { Id = chosen.Id + ", somebody at home", Closed = chosen.Closed.Concat(away).ToFrozenSet() };
+    }
 
     private static LocalDate[] Away(AnswerSet answers) =>
         Known.Of(answers, "dates.away") is Value.Days days ? [.. days.Spans.SelectMany(s => s).Distinct().Order()] : [];
-
-    private static bool AvoidsFridays(AnswerSet answers) => Known.Option(answers, "dates.avoid-fridays") == "yes";
 }

@@ -18,13 +18,13 @@ internal static class Small
     /// <summary>A guidance with one way, a household, an operator and an electrician, and nothing else.</summary>
     public static readonly Guidance Empty = new(
         new(Words("Small"), Today, Today, ["en-GB"]),
-        [new("england", Words("England"), "england", Unit.Of("£"), Place.None)],
+        [new("england", Words("England"), "england-and-wales", Unit.Of("£"), Place.None)],
         [Choice("home.nation", "england")],
         [],
         [Party("household"), Party("operator"), Party("electrician")],
         [Way("stay")],
         [], [], [], [], [], [], [],
-        new([], [], [], [], [new("england", [], new(2028, 12, 31), Basis.Nothing, Place.None)], []),
+        new([], [], [], [], [new("england-and-wales", [], new(2028, 12, 31), Basis.Nothing, Place.None)], []),
         [], [],
         FrozenDictionary<string, Label>.Empty,
         new(FrozenDictionary<string, LocalText>.Empty));
