@@ -1,6 +1,7 @@
 using GuideBuilder.Planning.Hazards;
 using GuideBuilder.Planning.Questions;
 using GuideBuilder.Planning.Steps;
+using GuideBuilder.Planning.Trials;
 using GuideBuilder.Planning.Ways;
 using GuideBuilder.Planning.Worlds;
 
@@ -28,7 +29,7 @@ public static class Planner
         var world = World.Assumed(facts.Answers, guidance.Questions);
         var calendars = PartyCalendars.Of(guidance.Parties, holidays, facts.Answers, Deadlines.Start(facts.Answers, occasion.Today));
         var cases = ways.Where(w => w.IsPresent).Select(w => WayCase.Of(w.Item, facts.Answers, world, guidance, occasion, nation)).ToArray();
-        var plans = cases.Select(c => WayPlan.Of(c.Case, calendars)).ToArray();
+        var plans = cases.Select(c => WayPlan.Of(c.Case, calendars, c.Case.Way == chosen.Item ? TrialRun.Many : TrialRun.Few)).ToArray();
         var seen = cases.SelectMany(c => c.Faults).Concat(plans.SelectMany(p => p.Faults));
         return Staged<Plan>.From(Join(ways, chosen, [.. plans.Select(p => p.Plan).OfType<WayPlan>()], world), seen);
     }
@@ -60,7 +61,7 @@ public static class Planner
             plan.Consents,
             plan.Clocks,
             OpenQuestions.Of(reasons, guidance.Questions),
-            world.Taken);
+            world.Taken) { Chances = plan.Chances };
     }
 
     // Every answers file names its nation; Reading has seen to it.

@@ -1,3 +1,4 @@
+using GuideBuilder.Planning.Trials;
 using GuideBuilder.Planning.Ways;
 
 namespace GuideBuilder.Planning.Costs;
@@ -14,12 +15,25 @@ internal static class CostPlanner
         return [.. planned.Select(l => Finish(l, way.Market, quoted.GetValueOrDefault(l.Cost.Item.Id), DueOn(l.Cost.Item, dates)))];
     }
 
-    /// <summary>The sum of the added lines, to the penny.</summary>
-    public static MoneySummary Sum(IEnumerable<PlannedCost> costs, Unit currency)
+    /// <summary>The likely sum of the added lines, to the penny, within the range of the trials.</summary>
+    public static MoneySummary Sum(IEnumerable<PlannedCost> costs, Unit currency, TrialRun trials)
     {
         var added = costs.Where(c => c.Added).ToArray();
-        return new(currency, Total(added.Select(c => c.Gross)), Total(added.Select(Vat)));
+        return new(
+            currency,
+            TrialRun.Around(trials.Gross, added.Sum(c => c.Gross.Likely)),
+            TrialRun.Around(trials.Vat, added.Sum(c => c.Gross.Likely - c.Net.Likely)));
     }
+
+    /// <summary>The price that a line takes.</summary>
+    public static Price PriceOf(Cost cost, Guidance guidance) => guidance.Tables.Prices.First(p => p.Id == cost.Price);
+
+    /// <summary>Whether a line is priced in the nation's money, so that it can be added.</summary>
+    public static bool IsInOurMoney(Cost cost, WayCase way) => PriceOf(cost, way.Guidance).Currency == way.Nation.Currency;
+
+    /// <summary>A line's sum: its estimate, or what a quotation puts in its place.</summary>
+    public static Sum SumOf(Price price, decimal quantity, Quoted? quoted, Market market) =>
+        quoted is null ? Pricing.Of(price, quantity, market) : OfQuoted(quoted, Pricing.VatShare(price, market));
 
     /// <summary>What the guidance lacks for these lines.</summary>
     public static IEnumerable<Fault> Faults(IEnumerable<PlannedCost> costs, Market market) =>
@@ -27,16 +41,16 @@ internal static class CostPlanner
 
     private static PlannedCost Line(Planned<Cost> cost, WayCase way)
     {
-        var price = way.Guidance.Tables.Prices.First(p => p.Id == cost.Item.Price);
-        var quantity = Quantities.Of(cost.Item, way);
+        var price = PriceOf(cost.Item, way.Guidance);
+        var quantity = Quantities.Of(cost.Item, name => way.InWorld(name).Value, way.Guidance);
         var counts = way.IsInWorld(cost.Item) || (cost.IsPresent && Quotations.Names(way.Facts.Answers, cost.Item.Id, way.Occasion.Today));
-        var added = counts && quantity is not null && price.Currency == way.Market.Nation.Currency;
+        var added = counts && quantity is not null && IsInOurMoney(cost.Item, way);
         return new(cost, price, quantity ?? 1, ThreePoint.Zero, 0, ThreePoint.Zero, null, null, added);
     }
 
     private static PlannedCost Finish(PlannedCost line, Market market, Quoted? quoted, LocalDate? due)
     {
-        var sum = quoted is null ? Pricing.Of(line.Price, line.Quantity, market) : OfQuoted(quoted, Pricing.VatShare(line.Price, market));
+        var sum = SumOf(line.Price, line.Quantity, quoted, market);
         return line with { Net = sum.Net, VatShare = sum.VatShare, Gross = sum.Gross, Quotation = quoted?.Paper, Due = due };
     }
 
@@ -47,11 +61,6 @@ internal static class CostPlanner
 
     private static LocalDate? DueOn(Cost cost, FrozenDictionary<string, StepDates> dates) =>
         cost.DueAt is { } step && dates.TryGetValue(step, out var at) ? at.EarliestFinish : null;
-
-    private static ThreePoint Vat(PlannedCost line) =>
-        ThreePoint.Of(line.Gross.Low - line.Net.Low, line.Gross.Likely - line.Net.Likely, line.Gross.High - line.Net.High)!;
-
-    private static ThreePoint Total(IEnumerable<ThreePoint> parts) => parts.Aggregate(ThreePoint.Zero, ThreePoint.Add);
 
     private static IEnumerable<Fault> Lacks(PlannedCost line, Market market)
     {

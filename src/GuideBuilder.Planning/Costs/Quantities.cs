@@ -5,9 +5,9 @@ namespace GuideBuilder.Planning.Costs;
 /// <summary>How many of a price a line takes.</summary>
 internal static class Quantities
 {
-    /// <summary>One, or the named amount in the unit that its name is known by (so a price is per that unit); null when the assumed world gives none.</summary>
-    public static decimal? Of(Cost cost, WayCase way) =>
-        cost.Quantity is not { } name ? 1 : way.InWorld(name).Value is Value.Amount amount ? amount.Quantity.In(UnitOf(name, way.Guidance) ?? amount.Quantity.Unit).Amount : null;
+    /// <summary>One, or the named amount in the unit that its name is known by (so a price is per that unit); null when the world gives none.</summary>
+    public static decimal? Of(Cost cost, Func<string, Value?> world, Guidance guidance) =>
+        cost.Quantity is not { } name ? 1 : world(name) is Value.Amount amount ? amount.Quantity.In(UnitOf(name, guidance) ?? amount.Quantity.Unit).Amount : null;
 
     /// <summary>Why the number is still open; null when it is not.</summary>
     public static Because? Reason(Cost cost, WayCase way)

@@ -17,4 +17,8 @@ internal static class Deadlines
         var meetings = steps.Where(s => s.Meeting is not null).ToImmutableArray();
         return meetings.IsEmpty ? steps : meetings;
     }
+
+    /// <summary>The finish of the goal where the steps end on those days; the start where there is nothing to do.</summary>
+    public static LocalDate FinishIn(ImmutableArray<Step> steps, ImmutableArray<LocalDate> ends, LocalDate start) =>
+        Goal(steps).Select(s => ends[steps.IndexOf(s)]).DefaultIfEmpty(start).Max();
 }

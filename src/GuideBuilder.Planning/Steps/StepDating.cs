@@ -1,10 +1,12 @@
+using GuideBuilder.Planning.Trials;
+
 namespace GuideBuilder.Planning.Steps;
 
 /// <summary>What the passes say of one step.</summary>
 internal static class StepDating
 {
     /// <summary>The dates of the step at that place of the network.</summary>
-    public static StepDates Of(StepNetwork network, Passes passes, int i)
+    public static StepDates Of(StepNetwork network, Passes passes, TrialRun trials, int i)
     {
         var (step, timing, latest, slack) = (network.Steps[i], passes.Forward.Timings[i], passes.Latest!.Spans[i], passes.Floats!.Activities[i]);
         var pin = network.Pins.GetValueOrDefault(step.Id);
@@ -14,8 +16,8 @@ internal static class StepDating
             timing.Finish,
             latest.Start,
             latest.Finish,
-            Range(passes.Quick[i].Start, timing.Start, passes.Slow[i].Start),
-            Range(passes.Quick[i].Finish, timing.Finish, passes.Slow[i].Finish),
+            trials.Of(step) is { } starts ? trials.Around(starts.Start, timing.Start) : new(timing.Start, timing.Start, timing.Start),
+            trials.Of(step) is { } ends ? trials.Around(ends.End, timing.Finish) : new(timing.Finish, timing.Finish, timing.Finish),
             done ? 0 : slack.Total,
             done ? 0 : slack.Free,
             done,
@@ -30,8 +32,4 @@ internal static class StepDating
             .Select(p => p.LagCalendar.Add(latest, -(p.Kind == LinkKind.FinishToStart ? p.Lag + 1 : p.Lag)))
             .Append(latest)
             .Min();
-
-    // With limits between steps a quicker plan may put a step later; the range then still holds all three.
-    private static DateRange Range(LocalDate quick, LocalDate likely, LocalDate slow) =>
-        new(LocalDate.Min(quick, LocalDate.Min(likely, slow)), likely, LocalDate.Max(quick, LocalDate.Max(likely, slow)));
 }

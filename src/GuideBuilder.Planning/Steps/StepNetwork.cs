@@ -7,16 +7,15 @@ namespace GuideBuilder.Planning.Steps;
 internal sealed record StepNetwork(ImmutableArray<Step> Steps, PartyCalendars Calendars, FrozenDictionary<string, Pin> Pins, Network Network)
 {
     /// <summary>The network of those steps with likely durations; the steps of its goal carry the needed-by date. A step whose party has no working day, or a limit on a step that is not there, is left out.</summary>
-    public static StepNetwork Of(IEnumerable<Step> inWorld, ImmutableArray<Step> all, PartyCalendars calendars, IEnumerable<LogEvent> log, LocalDate? neededBy)
+    public static StepNetwork Of(IEnumerable<Step> inWorld, FrozenDictionary<string, Step> all, PartyCalendars calendars, IEnumerable<LogEvent> log, LocalDate? neededBy)
     {
         var steps = inWorld.Where(s => calendars.Has(s.Party)).ToImmutableArray();
         var present = steps.Select(s => s.Id).ToFrozenSet(StringComparer.Ordinal);
-        var byId = all.ToFrozenDictionary(s => s.Id, StringComparer.Ordinal);
         var goal = Deadlines.Goal(steps).Select(s => s.Id).ToFrozenSet(StringComparer.Ordinal);
         var pins = LogPins.Of(log, steps);
         return new(steps, calendars, pins, new(
             [.. steps.Select(s => ActivityOf(s, calendars, pins.GetValueOrDefault(s.Id), goal.Contains(s.Id) ? neededBy : null))],
-            [.. steps.SelectMany(s => Bridges.Over(s, present, byId).Select(l => PrecedenceOf(l, s, calendars)))],
+            [.. steps.SelectMany(s => Bridges.Over(s, present, all).Select(l => PrecedenceOf(l, s, calendars)))],
             [.. steps.SelectMany(s => s.NoLaterThan.Where(l => present.Contains(l.Step)).Select(l => new Maximal(s.Id, l.Step, l.Before, calendars.OfLag(l.Of, l.Whose))))]));
     }
 

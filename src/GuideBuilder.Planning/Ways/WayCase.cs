@@ -13,6 +13,12 @@ internal sealed record WayCase(Way Way, Facts Facts, Facts World, Guidance Guida
     /// <summary>Answers and facts as the assumed world has them.</summary>
     public Lookup InWorld => name => World[name];
 
+    /// <summary>The rules of the derived facts, by id.</summary>
+    public FrozenDictionary<string, FactRule> Rules { get; } = Guidance.Facts.ToFrozenDictionary(f => f.Id, StringComparer.Ordinal);
+
+    /// <summary>Every step of the guidance, by id.</summary>
+    public FrozenDictionary<string, Step> StepsById { get; } = Guidance.Steps.ToFrozenDictionary(s => s.Id, StringComparer.Ordinal);
+
     /// <summary>Where prices are asked.</summary>
     public Market Market => new(Nation, Known.Option(World.Answers, "home.region"), Guidance.Tables);
 

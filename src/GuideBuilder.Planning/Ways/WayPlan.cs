@@ -14,19 +14,20 @@ internal sealed record WayPlan(
     MoneySummary Money,
     ImmutableArray<Planned<Hazard>> Hazards,
     ImmutableArray<Planned<Consent>> Consents,
-    ImmutableArray<Planned<Clock>> Clocks)
+    ImmutableArray<Planned<Clock>> Clocks,
+    Chances Chances)
 {
     /// <summary>Plans a way in full: first what needs no dates, then the dates, then what is read off them.</summary>
-    public static (WayPlan? Plan, IEnumerable<Fault> Faults) Of(WayCase way, PartyCalendars calendars)
+    public static (WayPlan? Plan, IEnumerable<Fault> Faults) Of(WayCase way, PartyCalendars calendars, int trials)
     {
         var steps = Items.Plan(way.Guidance.Steps, way.Lookup);
-        var (scheduled, faults) = Scheduling.Of(way, steps, calendars);
+        var (scheduled, faults) = Scheduling.Of(way, steps, calendars, trials);
         if (scheduled is null)
         {
             return (null, faults);
         }
 
-        var finished = way with { Facts = way.Facts.With(FromPlan(steps, scheduled.Schedule)) };
+        var finished = way with { Facts = way.Facts.With(FromPlan(steps, scheduled)) };
         var costs = CostPlanner.Plan(finished, scheduled.Dates);
         var plan = new WayPlan(
             finished,
@@ -34,10 +35,11 @@ internal sealed record WayPlan(
             [.. steps.Select(s => new PlannedStep(s, scheduled.Dates.GetValueOrDefault(s.Item.Id)))],
             scheduled.Schedule,
             costs,
-            CostPlanner.Sum(costs, way.Nation.Currency),
+            CostPlanner.Sum(costs, way.Nation.Currency, scheduled.Trials),
             Items.Plan(way.Guidance.Hazards, finished.Lookup),
             Items.Plan(way.Guidance.Consents, finished.Lookup),
-            Items.Plan(way.Guidance.Clocks, finished.Lookup));
+            Items.Plan(way.Guidance.Clocks, finished.Lookup),
+            scheduled.Trials.Chances([.. steps.Where(s => s.IsPresent).Select(s => s.Item)], scheduled.Schedule.NeededBy));
         return (plan, faults.Concat(CostPlanner.Faults(costs, way.Market)));
     }
 
@@ -59,9 +61,9 @@ internal sealed record WayPlan(
             .Concat(Clocks.Select(c => c.Because))
             .Concat(Costs.Where(c => c.Cost.IsPresent).Select(c => Quantities.Reason(c.Cost.Item, Case)).OfType<Because>());
 
-    private static IEnumerable<Given.Derived> FromPlan(ImmutableArray<Planned<Step>> steps, Schedule schedule)
+    private static IEnumerable<Given.Derived> FromPlan(ImmutableArray<Planned<Step>> steps, Scheduling scheduled)
     {
         yield return FactDeriver.OfPlan(CalculatedFact.OffSupplyHours, ReadOff.OffSupply(steps));
-        yield return FactDeriver.OfPlan(CalculatedFact.Months, ReadOff.Months(schedule));
+        yield return FactDeriver.OfPlan(CalculatedFact.Months, ReadOff.Months(steps, scheduled.Trials));
     }
 }

@@ -7,26 +7,26 @@ internal sealed record Candidate(Value Value, double Share, bool Assumed);
 internal static class Candidates
 {
     /// <summary>The candidates in written order, exactly one of them assumed; none for words, dates, days and numbers that are names, which stay blank, and for quantities without listed values.</summary>
-    public static ImmutableArray<Candidate> Of(Question question, Lookup earlier) => question.Kind switch
+    public static ImmutableArray<Candidate> Of(Question question, Func<Condition, bool> holds) => question.Kind switch
     {
-        QuestionKind.Choice => Shared(OfOptions(question, earlier, id => new Value.Option(id))),
+        QuestionKind.Choice => Shared(OfOptions(question, holds, id => new Value.Option(id))),
         QuestionKind.YesNo when question.Options.IsEmpty => [new(Value.YesNo(true), 0.5, true), new(Value.YesNo(false), 0.5, false)],
-        QuestionKind.YesNo => Shared(OfOptions(question, earlier, id => new Value.Option(id))),
-        QuestionKind.Several => OfSeveral(question, earlier),
+        QuestionKind.YesNo => Shared(OfOptions(question, holds, id => new Value.Option(id))),
+        QuestionKind.Several => OfSeveral(question, holds),
         QuestionKind.Quantity => Shared(question.IfUnknown.Select(w => new Candidate(new Value.Amount(w.Value), (double)w.Weight, w.Assume))),
         _ => [],
     };
 
-    private static IEnumerable<Candidate> OfOptions(Question question, Lookup earlier, Func<string, Value> value)
+    private static IEnumerable<Candidate> OfOptions(Question question, Func<Condition, bool> holds, Func<string, Value> value)
     {
-        var weights = question.WeightsIf.FirstOrDefault(w => Judge.Of(w.When, earlier).Truth == Truth.Holds)?.Weights;
+        var weights = question.WeightsIf.FirstOrDefault(w => holds(w.When))?.Weights;
         return question.Options.Select(o => new Candidate(value(o.Id), (double)(weights?.GetValueOrDefault(o.Id, o.Weight) ?? o.Weight), o.Assume));
     }
 
     // Of several, the unknown answer is one of the options or none of them; none is what is assumed unless an option says so.
-    private static ImmutableArray<Candidate> OfSeveral(Question question, Lookup earlier)
+    private static ImmutableArray<Candidate> OfSeveral(Question question, Func<Condition, bool> holds)
     {
-        var single = OfOptions(question, earlier, id => new Value.Several([id])).ToArray();
+        var single = OfOptions(question, holds, id => new Value.Several([id])).ToArray();
         return single.Any(c => c.Assumed) ? Shared(single) : Shared(single.Prepend(new(new Value.Several([]), single.Max(c => c.Share), true)));
     }
 

@@ -32,8 +32,8 @@ internal sealed record World(AnswerSet Answers, double Share, ImmutableArray<Ass
     // Null where the world does not ask the question, or where its answer stays blank.
     private static Candidate? Take(Question question, Dictionary<string, Given.Answered> earlier, Func<Question, ImmutableArray<Candidate>, Candidate> choose)
     {
-        var asked = Judge.Of(question.AskIf, name => earlier[name]).Truth != Truth.Fails;
-        var candidates = asked ? Candidates.Of(question, name => earlier[name]) : [];
+        bool Holds(Condition condition) => Judge.Of(condition, name => earlier[name]).Truth == Truth.Holds;
+        var candidates = Holds(question.AskIf) ? Candidates.Of(question, Holds) : [];
         return candidates.IsEmpty ? null : choose(question, candidates);
     }
 }

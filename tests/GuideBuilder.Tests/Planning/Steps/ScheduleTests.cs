@@ -99,14 +99,6 @@ public sealed class ScheduleTests
     }
 
     [Fact]
-    public void Quick_and_slow_durations_give_the_early_and_the_late_date()
-    {
-        var plan = Plan([Small.Step("quote", 5) with { Takes = Small.Takes(DayCount.WorkingDays, 1, 5, 10) }]);
-
-        Assert.Equal(new(new(2027, 2, 1), new(2027, 2, 5), new(2027, 2, 12)), plan.Schedule.Finish);
-    }
-
-    [Fact]
     public void A_step_outside_the_assumed_world_may_apply_but_has_no_date()
     {
         var guidance = Guidance([Small.Step("quick", 1, when: Small.Is("a.old", "no")), Small.Step("slow", 1, when: Small.Is("a.old", "yes"))]) with { Questions = [.. Small.Empty.Questions, Small.YesNo("a.old")] };

@@ -57,7 +57,7 @@ public sealed class WorldTests
         };
         var answers = Small.Answers(Guidance, ("a.cable", "lead"));
 
-        Assert.Equal([0.75, 0.25], Candidates.Of(question, name => answers[name]).Select(c => c.Share));
+        Assert.Equal([0.75, 0.25], Candidates.Of(question, c => Judge.Of(c, name => answers[name]).Truth == Truth.Holds).Select(c => c.Share));
     }
 
     private static WeightRule Rule(Condition when, decimal x, decimal y) =>
