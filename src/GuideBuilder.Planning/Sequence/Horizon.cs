@@ -31,7 +31,7 @@ public sealed class Horizon
     public int Day(LocalDate date) => Period.DaysBetween(_origin, date);
 
     /// <summary>The day of a number; the last day for one that stands for never.</summary>
-    public LocalDate Date(int day) => _origin.PlusDays(day < DayTable.Never ? day : _length - 1);
+    public LocalDate Date(int day) => _origin.PlusDays(day < DayTable.Never / 2 ? day : _length - 1);
 
     internal int StartDay { get; }
 
