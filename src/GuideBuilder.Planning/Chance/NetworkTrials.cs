@@ -65,24 +65,13 @@ public static class NetworkTrials
 
     private static void CountChain(CompiledNetwork net, int[] starts, int[] finishes, int[] drivers, int[] deciding)
     {
-        var at = LastOf(starts, finishes);
+        var at = Sequencer.LastActivity(net, starts, finishes);
         for (var steps = 0; at >= 0 && steps < net.Count; steps++)
         {
             deciding[at]++;
             var driver = drivers[net.Cells.Of[at]];
             at = driver < 0 ? -1 : net.Bounds[driver].From;
         }
-    }
-
-    private static int LastOf(int[] starts, int[] finishes)
-    {
-        var last = -1;
-        for (var i = 0; i < starts.Length; i++)
-        {
-            last = last < 0 || Math.Max(starts[i], finishes[i] - 1) > Math.Max(starts[last], finishes[last] - 1) ? i : last;
-        }
-
-        return last;
     }
 
     private static int[][] Table(int rows, int columns) => [.. Enumerable.Range(0, rows).Select(_ => new int[columns])];

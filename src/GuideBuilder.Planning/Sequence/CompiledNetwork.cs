@@ -4,6 +4,7 @@ namespace GuideBuilder.Planning.Sequence;
 public sealed class CompiledNetwork
 {
     internal const int Free = int.MinValue;
+    private readonly Lazy<Ring?> _ring;
 
     internal CompiledNetwork(Network network, Horizon horizon)
     {
@@ -22,7 +23,8 @@ public sealed class CompiledNetwork
         Incoming = Rows.Of(activities.Length, Bounds, b => b.To);
         Outgoing = Rows.Of(activities.Length, Bounds, b => b.From);
         Order = Components.Order(this);
-        Ring = Rings.Find(this);
+        Sequence = [.. Enumerable.Range(0, Order.Count).SelectMany(c => Order[c].ToArray()).SelectMany(c => Cells.Members[c])];
+        _ring = new(() => Rings.Find(this));
     }
 
     /// <summary>How many activities there are; spans given to the sequencer are this long and in the network's order.</summary>
@@ -31,8 +33,8 @@ public sealed class CompiledNetwork
     /// <summary>The days that the plan may use.</summary>
     public Horizon Horizon { get; }
 
-    /// <summary>Links that contradict each other whatever the dates, or null.</summary>
-    public Ring? Ring { get; }
+    /// <summary>Links that contradict each other whatever the dates, or null. Looked for when first asked, so that trials do not pay for it.</summary>
+    public Ring? Ring => _ring.Value;
 
     /// <summary>The durations as the network gives them, in whole open days.</summary>
     public ReadOnlySpan<int> Durations => Days;
@@ -62,6 +64,9 @@ public sealed class CompiledNetwork
     internal Rows Outgoing { get; }
 
     internal Components Order { get; }
+
+    /// <summary>The activities along the links.</summary>
+    internal int[] Sequence { get; }
 
     /// <summary>The place of an activity in the network; an id that is not there is our own mistake and throws.</summary>
     public int IndexOf(string id) => Index.TryGetValue(id, out var i) ? i : throw new UnreachableException($"no activity {id}");

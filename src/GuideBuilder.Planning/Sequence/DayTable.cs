@@ -9,9 +9,10 @@ internal sealed class DayTable
     private readonly int[] _open;
     private readonly int[] _rank;
 
-    /// <summary>The table of the days for which the array says open.</summary>
-    public DayTable(ReadOnlySpan<bool> isOpen)
+    /// <summary>The table of the days for which the array says open, with a number that tells it from other tables of its horizon.</summary>
+    public DayTable(ReadOnlySpan<bool> isOpen, int number)
     {
+        Number = number;
         _rank = new int[isOpen.Length + 1];
         for (var day = 0; day < isOpen.Length; day++)
         {
@@ -27,6 +28,9 @@ internal sealed class DayTable
             }
         }
     }
+
+    /// <summary>Which table of its horizon this is.</summary>
+    public int Number { get; }
 
     /// <summary>How many days the table covers.</summary>
     public int Length => _rank.Length - 1;

@@ -9,8 +9,10 @@ public sealed class Horizon
     public const int Years = 3;
 
     private readonly ConcurrentDictionary<WorkingCalendar, DayTable> _tables = new();
+    private readonly ConcurrentDictionary<string, DayTable> _shared = new(StringComparer.Ordinal);
     private readonly LocalDate _origin;
     private readonly int _length;
+    private int _tablesMade;
 
     /// <summary>The horizon of a plan that starts on a day.</summary>
     public Horizon(LocalDate start)
@@ -30,14 +32,17 @@ public sealed class Horizon
     /// <summary>The number of a day; days outside the horizon have numbers too.</summary>
     public int Day(LocalDate date) => Period.DaysBetween(_origin, date);
 
-    /// <summary>The day of a number.</summary>
-    public LocalDate Date(int day) => _origin.PlusDays(day);
+    /// <summary>The day of a number; the last day for one that stands for never.</summary>
+    public LocalDate Date(int day) => _origin.PlusDays(day < DayTable.Never / 2 ? day : _length - 1);
 
     internal int StartDay { get; }
 
     internal DayTable Table(WorkingCalendar calendar) => _tables.GetOrAdd(calendar, Build);
 
-    internal DayTable Shared(IEnumerable<DayTable> tables)
+    /// <summary>The days that all tables share.</summary>
+    internal DayTable Shared(DayTable[] tables) => _shared.GetOrAdd(string.Join(' ', tables.Select(t => t.Number).Order()), _ => Meet(tables));
+
+    private DayTable Meet(DayTable[] tables)
     {
         var open = new bool[_length];
         Array.Fill(open, true);
@@ -49,7 +54,7 @@ public sealed class Horizon
             }
         }
 
-        return new(open);
+        return new(open, Interlocked.Increment(ref _tablesMade));
     }
 
     private DayTable Build(WorkingCalendar calendar)
@@ -60,6 +65,6 @@ public sealed class Horizon
             open[day] = calendar.IsOpen(Date(day));
         }
 
-        return new(open);
+        return new(open, Interlocked.Increment(ref _tablesMade));
     }
 }

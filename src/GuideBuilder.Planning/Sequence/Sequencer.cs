@@ -62,7 +62,7 @@ public static class Sequencer
 
     /// <summary>The chain of activities that decides the finish of the whole, first cause first, along what decided each start.</summary>
     public static ImmutableArray<Timing> DrivingChain(Forward forward) =>
-        forward.Timings.IsEmpty ? [] : Chains.To(LastActivity(forward), i => forward.Timings[i], forward.Compiled.IndexOf);
+        forward.Timings.IsEmpty ? [] : Chains.To(LastActivity(forward.Compiled, forward.Starts, forward.Finishes), i => forward.Timings[i], forward.Compiled.IndexOf);
 
     private static Latest Backward(CompiledNetwork net, LocalDate end)
     {
@@ -83,7 +83,7 @@ public static class Sequencer
     private static int Margin(Forward forward, LocalDate finish, LocalDate deadline)
     {
         var net = forward.Compiled;
-        var table = net.Count == 0 ? net.Horizon.Table(WorkingCalendar.EveryDay) : net.Tables[LastActivity(forward)];
+        var table = net.Count == 0 ? net.Horizon.Table(WorkingCalendar.EveryDay) : net.Tables[LastActivity(net, forward.Starts, forward.Finishes)];
         return table.Rank(net.Horizon.Day(deadline) + 1) - table.Rank(net.Horizon.Day(finish) + 1);
     }
 
@@ -93,15 +93,24 @@ public static class Sequencer
         return free.Length == 0 ? null : net.Horizon.Date(free.Min());
     }
 
-    private static int LastActivity(Forward forward) =>
-        Enumerable.Range(0, forward.Timings.Length).OrderByDescending(i => forward.Timings[i].Finish).ThenByDescending(i => forward.Finishes[i]).First();
-
     internal static int LastDay(CompiledNetwork net, ReadOnlySpan<int> starts, ReadOnlySpan<int> finishes)
     {
         var last = net.Count == 0 ? net.Horizon.StartDay : 0;
         for (var i = 0; i < net.Count; i++)
         {
             last = Math.Max(last, Math.Max(starts[i], finishes[i] - 1));
+        }
+
+        return last;
+    }
+
+    /// <summary>The activity that is last to finish; of several, the one furthest along the links.</summary>
+    internal static int LastActivity(CompiledNetwork net, ReadOnlySpan<int> starts, ReadOnlySpan<int> finishes)
+    {
+        var last = -1;
+        foreach (var i in net.Sequence)
+        {
+            last = last < 0 || (finishes[i], starts[i]).CompareTo((finishes[last], starts[last])) >= 0 ? i : last;
         }
 
         return last;
