@@ -72,7 +72,16 @@ internal sealed class Fields
     {
         foreach (var entry in _mapping?.Entries ?? [])
         {
-            if (!_known.Contains(entry.Key.Text, StringComparer.Ordinal))
+            if (_known.Contains(entry.Key.Text, StringComparer.Ordinal))
+            {
+                continue;
+            }
+
+            if (entry is { Key.Form: ScalarForm.Plain, Value: Scalar { Text: "", Form: ScalarForm.Plain } } && entry.Key.Text.Contains(' ', StringComparison.Ordinal))
+            {
+                _faults.Add(ReadingFaults.CommaDivides(entry.Key.Place, entry.Key.Text));
+            }
+            else
             {
                 _faults.Add(ReadingFaults.UnknownKey(entry.Key.Place, What, entry.Key.Text, _known.Distinct(StringComparer.Ordinal)));
             }

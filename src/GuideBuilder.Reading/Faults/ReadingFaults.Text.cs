@@ -75,6 +75,10 @@ internal static partial class ReadingFaults
     public static Fault EscapedCharacter(Place place, string code, string what) =>
         Error("HB1018", place, $"The value holds {code}, {what}, written as an escape.", "Leave it out.");
 
+    /// <summary>Words divided by their own comma. Example: <c>{wording: Grey, dull metal}</c>.</summary>
+    public static Fault CommaDivides(Place place, string words) =>
+        Error("HB1019", place, $"The comma before `{Shown(words)}` ends the value before it.", "Put words that hold a comma in quotes where they stand between braces.");
+
     private static Fault Error(string code, Place place, string wrong, string right) => new(code, Severity.Error, place, wrong, right);
 
     private static string LowerFirst(string words) => words.Length == 0 ? words : char.ToLowerInvariant(words[0]) + words[1..];

@@ -101,9 +101,14 @@ internal sealed class Desk(Registry registry, FaultList faults, LocalDate today)
         return Model.ThreePoint.Of(low, likely, high) ?? Model.ThreePoint.Zero;
     }
 
-    /// <summary>Reads a unit by its symbol.</summary>
+    /// <summary>Reads a unit by its symbol; "" is the unit of plain numbers.</summary>
     public static Unit ReadUnit(Node node, FaultList faults)
     {
+        if (node is Scalar { Text: "", Form: ScalarForm.Quoted })
+        {
+            return Unit.One;
+        }
+
         var symbol = Values.Single(node, faults);
         if (symbol is not null && Unit.Find(symbol) is null)
         {
