@@ -18,6 +18,9 @@ public sealed record Plan(
     ImmutableArray<OpenQuestion> OpenQuestions,
     ImmutableArray<Assumption> Assumptions)
 {
+    /// <summary>What the trials of the chosen way came to; null where none were run.</summary>
+    public Chances? Chances { get; init; }
+
     /// <summary>The answers the plan rests on.</summary>
     public AnswerSet Answers => Facts.Answers;
 

@@ -12,5 +12,5 @@ public sealed record PlannedCost(
     LocalDate? Due,
     bool Added);
 
-/// <summary>The money of the chosen way: lowest, likely and highest sum of the added lines, gross, with the VAT in each.</summary>
+/// <summary>The money of the chosen way, gross, and the VAT in it: the likely values add up over the added lines to the penny; around them what one and nine in ten trials do not exceed.</summary>
 public sealed record MoneySummary(Unit Currency, ThreePoint Gross, ThreePoint Vat);

@@ -1,0 +1,28 @@
+using GuideBuilder.Planning.Ways;
+
+namespace GuideBuilder.Planning.Costs;
+
+/// <summary>How many of a price a line takes.</summary>
+internal static class Quantities
+{
+    /// <summary>One, or the named amount in the unit that its name is known by (so a price is per that unit); null when the world gives none.</summary>
+    public static decimal? Of(Cost cost, Func<string, Value?> world, Guidance guidance) =>
+        cost.Quantity is not { } name ? 1 : world(name) is Value.Amount amount ? amount.Quantity.In(UnitOf(name, guidance) ?? amount.Quantity.Unit).Amount : null;
+
+    /// <summary>Why the number is still open; null when it is not.</summary>
+    public static Because? Reason(Cost cost, WayCase way)
+    {
+        if (cost.Quantity is not { } name || way.Lookup(name) is not { Standing: Standing.Unknown } given)
+        {
+            return null;
+        }
+
+        var leaf = new Leaf(new(name, new Comparison.Within(null, null), cost.Head.Place), given, Truth.Open);
+        return Items.Reason(cost.Head, new(Truth.Open, [leaf]));
+    }
+
+    private static Unit? UnitOf(string name, Guidance guidance) =>
+        CalculatedFact.All.FirstOrDefault(f => f.Name == name)?.Unit
+        ?? guidance.Facts.FirstOrDefault(f => f.Id == name)?.Unit
+        ?? guidance.Questions.FirstOrDefault(q => q.Name == name)?.Range?.Unit;
+}

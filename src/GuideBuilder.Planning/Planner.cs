@@ -1,0 +1,70 @@
+using GuideBuilder.Planning.Hazards;
+using GuideBuilder.Planning.Questions;
+using GuideBuilder.Planning.Steps;
+using GuideBuilder.Planning.Trials;
+using GuideBuilder.Planning.Ways;
+using GuideBuilder.Planning.Worlds;
+
+namespace GuideBuilder.Planning;
+
+/// <summary>From what is known of a home to what follows from it.</summary>
+public static class Planner
+{
+    /// <summary>Judges the ways, plans each that is not ruled out, and tells the whole by the chosen one.</summary>
+    public static Staged<Plan> Plan(Facts facts, Guidance guidance, Occasion occasion)
+    {
+        var nation = NationOf(facts.Answers, guidance);
+        var ways = Items.Plan(guidance.Ways, name => facts[name]);
+        var chosen = WayChoice.Of(ways, Known.Option(facts.Answers, "wish.way"));
+        var holidays = guidance.Tables.Holidays.FirstOrDefault(h => h.Id == nation.Holidays);
+        var faults = WayChoice.Faults(guidance)
+            .Concat(chosen is null ? [PlanningFaults.NoWayLeft()] : [])
+            .Concat(holidays is null ? [PlanningFaults.NoHolidays(nation.Holidays, nation.Place)] : [])
+            .ToImmutableArray();
+        if (chosen is null || holidays is null || faults.Length > 0)
+        {
+            return Staged<Plan>.From(null, faults);
+        }
+
+        var world = World.Assumed(facts.Answers, guidance.Questions);
+        var calendars = PartyCalendars.Of(guidance.Parties, holidays, facts.Answers, Deadlines.Start(facts.Answers, occasion.Today));
+        var cases = ways.Where(w => w.IsPresent).Select(w => WayCase.Of(w.Item, facts.Answers, world, guidance, occasion, nation)).ToArray();
+        var plans = cases.Select(c => WayPlan.Of(c.Case, calendars, c.Case.Way == chosen.Item ? TrialRun.Many : TrialRun.Few)).ToArray();
+        var seen = cases.SelectMany(c => c.Faults).Concat(plans.SelectMany(p => p.Faults));
+        return Staged<Plan>.From(Join(ways, chosen, [.. plans.Select(p => p.Plan).OfType<WayPlan>()], world), seen);
+    }
+
+    // Null when the chosen way could not be planned; its faults say why.
+    private static Plan? Join(ImmutableArray<Planned<Way>> ways, Planned<Way> chosen, ImmutableArray<WayPlan> plans, World world)
+    {
+        var plan = plans.FirstOrDefault(p => p.Case.Way.Id == chosen.Item.Id);
+        if (plan is null)
+        {
+            return null;
+        }
+
+        var (facts, guidance) = (plan.Case.Facts, plan.Case.Guidance);
+        var hazards = HazardPlanner.Union([.. plans.Select(p => (p.Case.Way.Id, p.Hazards))], chosen.Item.Id, guidance.Hazards.Length);
+        var reasons = ways.Select(w => w.Because).Concat(plan.Reasons).Concat(hazards.Select(h => h.Hazard.Because));
+        return new(
+            facts,
+            plan.Case.Occasion,
+            plan.Case.Nation,
+            [.. ways.Select(w => new PlannedWay(w, plans.FirstOrDefault(p => p.Case.Way.Id == w.Item.Id)?.Figures))],
+            chosen,
+            plan.Parties,
+            plan.Steps,
+            plan.Schedule,
+            plan.Costs,
+            plan.Money,
+            hazards,
+            plan.Consents,
+            plan.Clocks,
+            OpenQuestions.Of(reasons, guidance.Questions),
+            world.Taken) { Chances = plan.Chances };
+    }
+
+    // Every answers file names its nation; Reading has seen to it.
+    private static Nation NationOf(AnswerSet answers, Guidance guidance) =>
+        guidance.Nations.First(n => n.Id == Known.Option(answers, "home.nation"));
+}

@@ -1,0 +1,31 @@
+namespace GuideBuilder.Planning.Steps;
+
+/// <summary>Hours of the clock: without supply, and of the household's own work.</summary>
+internal static class Hours
+{
+    // A day's work, to turn duties given in working days into hours; a way of counting, not a measured figure.
+    private const decimal InADay = 8;
+
+    /// <summary>How long a step's turn takes on the day: its hours, or its duration where that is in hours.</summary>
+    public static ThreePoint Of(Step step) => step.Hours ?? (step.Takes.Unit == DayCount.Hours ? step.Takes.Amount : ThreePoint.Zero);
+
+    /// <summary>The hours without supply: in each meeting from the first turn with supply off to the end of the last, and those of such steps outside meetings.</summary>
+    public static ThreePoint OffSupply(IEnumerable<Step> steps)
+    {
+        var all = steps.ToArray();
+        var meetings = all.Where(s => s.Meeting is not null).GroupBy(s => s.Meeting, StringComparer.Ordinal).Select(m => Window(Meetings.InOrder(m)));
+        return Total(meetings.Concat(all.Where(s => s.Meeting is null && s.SupplyOff).Select(Of)));
+    }
+
+    /// <summary>The hours of the household's own steps; a wait in calendar days is not work.</summary>
+    public static ThreePoint OfHousehold(IEnumerable<Step> steps) =>
+        Total(steps.Where(s => s.IsDuty).Select(s => s.Hours is null && s.Takes.Unit == DayCount.WorkingDays ? s.Takes.Amount.Map(d => d * InADay) : Of(s)));
+
+    private static ThreePoint Window(ImmutableArray<Step> turns)
+    {
+        var first = turns.FirstOrDefault(s => s.SupplyOff);
+        return first is null ? ThreePoint.Zero : Total(turns[turns.IndexOf(first)..(turns.IndexOf(turns.Last(s => s.SupplyOff)) + 1)].Select(Of));
+    }
+
+    private static ThreePoint Total(IEnumerable<ThreePoint> parts) => parts.Aggregate(ThreePoint.Zero, ThreePoint.Add);
+}

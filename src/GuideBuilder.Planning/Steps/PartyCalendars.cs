@@ -1,0 +1,51 @@
+using GuideBuilder.Planning.Calendars;
+using GuideBuilder.Planning.Sequence;
+
+namespace GuideBuilder.Planning.Steps;
+
+/// <summary>On which days each party works for this home. One calendar object a party, so that those who count days may keep tables of them.</summary>
+internal sealed class PartyCalendars
+{
+    private readonly FrozenDictionary<string, WorkingCalendar> _byParty;
+    private readonly FrozenDictionary<string, WorkingCalendar> _inMeetings;
+
+    private PartyCalendars(FrozenDictionary<string, WorkingCalendar> byParty, FrozenDictionary<string, WorkingCalendar> inMeetings) =>
+        (_byParty, _inMeetings) = (byParty, inMeetings);
+
+    /// <summary>The calendars of every party that has a working day, for plans that start on a day.</summary>
+    public static PartyCalendars Of(ImmutableArray<Party> parties, HolidayList holidays, AnswerSet answers, LocalDate start)
+    {
+        var (away, lastYear) = (Away(answers), start.PlusYears(Horizon.Years).Year);
+        var working = parties.Where(p => !p.Works.IsEmpty).Select(p => OfParty(p, holidays, away, lastYear)).ToArray();
+        return new(
+            working.ToFrozenDictionary(c => c.Id, StringComparer.Ordinal),
+            working.ToFrozenDictionary(c => c.Id, c => InMeetings(c, away, Known.Option(answers, "dates.avoid-fridays") == "yes"), StringComparer.Ordinal));
+    }
+
+    /// <summary>Whether the party has a working day at all.</summary>
+    public bool Has(string party) => _byParty.ContainsKey(party);
+
+    /// <summary>The days of a party.</summary>
+    public WorkingCalendar Of(string party) => _byParty[party];
+
+    /// <summary>The days on which a step may be done: its party's own, in a meeting only those on which somebody is at home, and every day for a wait in calendar days.</summary>
+    public WorkingCalendar Of(Step step) =>
+        step.Meeting is not null ? _inMeetings[step.Party] : step.Takes.Unit == DayCount.CalendarDays ? WorkingCalendar.EveryDay : Of(step.Party);
+
+    /// <summary>The days in which a lag is counted.</summary>
+    public WorkingCalendar OfLag(DayCount of, string? whose) => of == DayCount.WorkingDays && whose is not null && Has(whose) ? Of(whose) : WorkingCalendar.EveryDay;
+
+    private static WorkingCalendar OfParty(Party party, HolidayList holidays, LocalDate[] away, int lastYear) => party.Id == Party.Household
+        ? WorkingCalendars.Of(party.Id, WorkingCalendar.EveryDay.Weekdays, null, away, lastYear)
+        : WorkingCalendars.Of(party.Id, party.Works, party.KeepsHolidays ? holidays : null, [], lastYear);
+
+    // Only a party with another weekday to offer can spare its Fridays.
+    private static WorkingCalendar InMeetings(WorkingCalendar own, LocalDate[] away, bool noFridays)
+    {
+        var chosen = noFridays && own.Weekdays.Count > 1 ? WorkingCalendars.AvoidingEves(own, IsoDayOfWeek.Friday) : own;
+        return chosen with { Id = chosen.Id + ", somebody at home", Closed = chosen.Closed.Concat(away).ToFrozenSet() };
+    }
+
+    private static LocalDate[] Away(AnswerSet answers) =>
+        Known.Of(answers, "dates.away") is Value.Days days ? [.. days.Spans.SelectMany(s => s).Distinct().Order()] : [];
+}

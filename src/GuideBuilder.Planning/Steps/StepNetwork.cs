@@ -1,0 +1,41 @@
+using GuideBuilder.Planning.Sequence;
+using Activity = GuideBuilder.Planning.Sequence.Activity;
+
+namespace GuideBuilder.Planning.Steps;
+
+/// <summary>The steps of one way in one world as a network of activities, with the log's pins.</summary>
+internal sealed record StepNetwork(ImmutableArray<Step> Steps, PartyCalendars Calendars, FrozenDictionary<string, Pin> Pins, Network Network)
+{
+    /// <summary>The network of those steps with likely durations; the steps of its goal carry the needed-by date. A step whose party has no working day, or a limit on a step that is not there, is left out.</summary>
+    public static StepNetwork Of(IEnumerable<Step> inWorld, FrozenDictionary<string, Step> all, PartyCalendars calendars, IEnumerable<LogEvent> log, LocalDate? neededBy)
+    {
+        var steps = inWorld.Where(s => calendars.Has(s.Party)).ToImmutableArray();
+        var present = steps.Select(s => s.Id).ToFrozenSet(StringComparer.Ordinal);
+        var goal = Deadlines.Goal(steps).Select(s => s.Id).ToFrozenSet(StringComparer.Ordinal);
+        var pins = LogPins.Of(log, steps);
+        return new(steps, calendars, pins, new(
+            [.. steps.Select(s => ActivityOf(s, calendars, pins.GetValueOrDefault(s.Id), goal.Contains(s.Id) ? neededBy : null))],
+            [.. steps.SelectMany(s => Bridges.Over(s, present, all).Select(l => PrecedenceOf(l, s, calendars)))],
+            [.. steps.SelectMany(s => s.NoLaterThan.Where(l => present.Contains(l.Step)).Select(l => new Maximal(s.Id, l.Step, l.Before, calendars.OfLag(l.Of, l.Whose))))]));
+    }
+
+    /// <summary>Whole days that a step takes: hours take one day, a part of a day a whole one.</summary>
+    public static int Days(Duration takes, Func<ThreePoint, decimal> point) =>
+        takes.Unit == DayCount.Hours ? 1 : (int)decimal.Ceiling(point(takes.Amount));
+
+    /// <summary>The durations of all steps at one of their three points, in the network's order.</summary>
+    public int[] Durations(Func<ThreePoint, decimal> point) => [.. Steps.Select(s => Days(s.Takes, point))];
+
+    private static Activity ActivityOf(Step step, PartyCalendars calendars, Pin? pin, LocalDate? finishBy) => new(
+        step.Id,
+        calendars.Of(step),
+        Days(step.Takes, t => t.Likely),
+        null,
+        finishBy,
+        pin?.Done ?? pin?.Given,
+        pin?.Done,
+        step.Meeting);
+
+    private static Precedence PrecedenceOf(Link link, Step step, PartyCalendars calendars) =>
+        new(link.Step, step.Id, link.Kind, link.Lag, calendars.OfLag(link.Of, link.Whose), link.SameDay);
+}

@@ -1,0 +1,27 @@
+using System.Collections.Concurrent;
+using GuideBuilder.Planning.Chance;
+using GuideBuilder.Planning.Costs;
+using GuideBuilder.Planning.Ways;
+
+namespace GuideBuilder.Planning.Trials;
+
+/// <summary>What all classes of one way share: the draws of steps and lines, each made once, and the prices.</summary>
+internal sealed class Outlook(WayCase way, int trials)
+{
+    private readonly ConcurrentDictionary<string, DrawnDuration> _durations = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, uint[]> _draws = new(StringComparer.Ordinal);
+
+    /// <summary>The duration of a step in each trial.</summary>
+    public DrawnDuration DurationOf(Step step) => _durations.GetOrAdd(step.Id, _ => new(step, way.Occasion.Seed, trials));
+
+    /// <summary>The lines of a class with their sums in each trial; a quotation that counts is the same in all.</summary>
+    public DrawnLine[] LinesOf(WorldClass worlds)
+    {
+        var quoted = Quotations.Of([.. worlds.Lines.Select(l => l.Cost)], way.Facts.Answers, way.Guidance.Steps, way.Occasion.Today);
+        return [.. worlds.Lines.Select(l => new DrawnLine(SumOf(l.Cost, l.Quantity, quoted.GetValueOrDefault(l.Cost.Id)), DrawsOf(l.Cost)))];
+    }
+
+    private Sum SumOf(Cost cost, decimal quantity, Quoted? quoted) => CostPlanner.SumOf(CostPlanner.PriceOf(cost, way.Guidance), quantity, quoted, way.Market);
+
+    private uint[] DrawsOf(Cost cost) => _draws.GetOrAdd(cost.Id, id => Draws.Of(way.Occasion.Seed, id, "cost", trials));
+}

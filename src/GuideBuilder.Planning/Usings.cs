@@ -1,0 +1,7 @@
+global using System.Collections.Frozen;
+global using System.Collections.Immutable;
+global using System.Diagnostics;
+global using GuideBuilder.Model;
+global using NodaTime;
+global using static System.FormattableString;
+global using Duration = GuideBuilder.Model.Duration;
