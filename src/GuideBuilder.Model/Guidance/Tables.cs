@@ -17,4 +17,11 @@ public sealed record HolidayList(string Id, ImmutableArray<Holiday> Days, LocalD
 public sealed record Holiday(LocalDate Date, LocalText Name);
 
 /// <summary>A nation the guidance speaks of: its holiday list, its currency, and its emergency numbers as a page says them.</summary>
-public sealed record Nation(string Id, LocalText Title, string Holidays, Unit Currency, Place Place);
+public sealed record Nation(string Id, LocalText Title, string Holidays, Unit Currency, Place Place)
+{
+    /// <summary>Whom to call there, in written order.</summary>
+    public ImmutableArray<Body> Bodies { get; init; } = [];
+}
+
+/// <summary>Somebody a page refers to by a name of its own in each nation (a network's emergency line, a complaints body), as a page says it.</summary>
+public sealed record Body(string Id, LocalText Words);
