@@ -1,0 +1,8 @@
+using GuideBuilder.Rendering.Pages;
+
+namespace GuideBuilder.Rendering.Drawings;
+
+internal static class HoleDrawing
+{
+    internal static ImmutableArray<Block> Of(Bindery bindery) => bindery.Plan.Ways.IsEmpty ? [] : [];
+}
