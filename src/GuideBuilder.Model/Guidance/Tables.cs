@@ -16,12 +16,5 @@ public sealed record HolidayList(string Id, ImmutableArray<Holiday> Days, LocalD
 /// <summary>One day on which offices are closed.</summary>
 public sealed record Holiday(LocalDate Date, LocalText Name);
 
-/// <summary>A nation the guidance speaks of: its holiday list, its currency, and its emergency numbers as a page says them.</summary>
-public sealed record Nation(string Id, LocalText Title, string Holidays, Unit Currency, Place Place)
-{
-    /// <summary>Whom to call there, in written order.</summary>
-    public ImmutableArray<Body> Bodies { get; init; } = [];
-}
-
-/// <summary>Somebody a page refers to by a name of its own in each nation (a network's emergency line, a complaints body), as a page says it.</summary>
-public sealed record Body(string Id, LocalText Words);
+/// <summary>A nation the guidance speaks of: its holiday list, its currency, and its own words for bodies, numbers and laws that pages name (network-emergency: 105).</summary>
+public sealed record Nation(string Id, LocalText Title, string Holidays, Unit Currency, FrozenDictionary<string, LocalText> Bodies, Place Place);

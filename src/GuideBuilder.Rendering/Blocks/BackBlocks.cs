@@ -5,11 +5,11 @@ namespace GuideBuilder.Rendering.Blocks;
 /// <summary>The parts that help to find the way: contents, glossary, sources, index.</summary>
 internal static class BackBlocks
 {
-    /// <summary>Every page in reading order, chapters with the pages that belong to them.</summary>
+    /// <summary>Every chapter in reading order.</summary>
     internal static ImmutableArray<Block> Contents(Bindery bindery)
     {
         var chapters = bindery.Outline.Where(l => l.Kind == PageKind.Chapter).ToList();
-        return [new Block.Listing(false, [.. chapters.Select(c => Chapter(bindery, c))])];
+        return Make.List(chapters.Select(Line));
     }
 
     /// <summary>Terms and their meanings, by the alphabet.</summary>
@@ -19,12 +19,6 @@ internal static class BackBlocks
     /// <summary>Every publication, by title.</summary>
     internal static ImmutableArray<Block> Sources(Bindery bindery) =>
         [new Block.Definitions([.. bindery.Guidance.Sources.OrderBy(s => s.Title.Words, StringComparer.OrdinalIgnoreCase).ThenBy(s => s.Id, StringComparer.Ordinal).Select(s => Source(bindery, s))])];
-
-    private static ImmutableArray<Block> Chapter(Bindery bindery, OutlineLine chapter)
-    {
-        var leaves = bindery.Outline.Where(l => l.Number.StartsWith(chapter.Number + ".", StringComparison.Ordinal)).Select(Line);
-        return [new Block.Prose(Line(chapter)), .. Make.List(leaves)];
-    }
 
     private static Phrase Line(OutlineLine line) => Phrase.Of(line.Number + " ") + Bindery.Link(line.Id, line.Title);
 

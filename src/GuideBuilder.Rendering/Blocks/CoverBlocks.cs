@@ -7,6 +7,8 @@ internal static class CoverBlocks
 {
     private const int ActionsShown = 3;
 
+    private static readonly ImmutableArray<string> Emergencies = ["network-emergency", "emergency-services", "gas-emergency", "supplier-meter-emergency", "independent-network-emergency"];
+
     /// <summary>The wish in one paragraph.</summary>
     internal static ImmutableArray<Block> Wish(Bindery bindery)
     {
@@ -57,8 +59,8 @@ internal static class CoverBlocks
     /// <summary>The numbers to ring when it is urgent.</summary>
     internal static ImmutableArray<Block> EmergencyNumbers(Bindery bindery)
     {
-        var numbers = bindery.Plan.Nation.Bodies.Where(b => bindery.Labels.Has($"emergency-{b.Id}"));
-        return Make.Grid(bindery, "emergency-caption", ["column-what", "column-call"], numbers.Select(b => Make.Row(null, Phrase.Of(bindery.Say($"emergency-{b.Id}")), Phrase.Of(new Inline.Strong(bindery.Words(b.Words))))));
+        var bodies = bindery.Plan.Nation.Bodies;
+        return Make.Grid(bindery, "emergency-caption", ["column-what", "column-call"], Emergencies.Where(bodies.ContainsKey).Select(b => Make.Row(null, Phrase.Of(bindery.Say($"for-{b}")), Phrase.Of(new Inline.Strong(bindery.Words(bodies[b]))))));
     }
 
     private static Definition One(Bindery bindery, string label, Phrase says) => new(null, Phrase.Of(bindery.Say(label)), [new Block.Prose(says)]);
@@ -87,7 +89,7 @@ internal static class CoverBlocks
 
     private static Block.Entry Action(Bindery bindery, PlannedStep step)
     {
-        var letter = step.Step.Item.Letter is { } id ? [Sides.Line(bindery, "side-letter", LetterLink(bindery, id))] : ImmutableArray<SideLine>.Empty;
+        var letter = step.Step.Item.Letter is { } id ? [Sides.Line(bindery, "left-letter", LetterLink(bindery, id))] : ImmutableArray<SideLine>.Empty;
         return new Block.Entry(null, 1, bindery.Link(step.Step.Item.Id), bindery.Read(step.Step.Item.About), [.. Sides.OfStep(bindery, step), .. letter]);
     }
 

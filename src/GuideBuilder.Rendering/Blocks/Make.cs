@@ -46,5 +46,6 @@ internal static class Make
             .ThenByDescending(h => h.Hazard.Item.Before.Severity)
             .ThenByDescending(h => h.Hazard.Item.Before.Score);
 
+    // A head that ends in # is a column of figures.
     private static GridColumn Column(Bindery bindery, string head) => head.EndsWith('#') ? new(bindery.Say(head[..^1]), true) : new(bindery.Say(head));
 }

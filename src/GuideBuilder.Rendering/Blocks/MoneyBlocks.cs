@@ -66,12 +66,12 @@ internal static class MoneyBlocks
     private static Block.Entry About(Bindery bindery, PlannedCost cost)
     {
         var item = cost.Cost.Item;
-        ImmutableArray<SideLine> due = cost.Due is { } day ? [Sides.Line(bindery, "side-due", bindery.Dates.Say(day))] : [];
+        ImmutableArray<SideLine> due = cost.Due is { } day ? [Sides.Line(bindery, "left-due", bindery.Dates.Say(day))] : [];
         return new Block.Entry(null, 1, bindery.Words(item.Title), bindery.Read(item.About), [Sides.Who(bindery, item.InvoicedBy), .. due, Basis(bindery, cost), .. Sides.Of(bindery, cost.Cost)]);
     }
 
     private static SideLine Basis(Bindery bindery, PlannedCost cost) =>
-        Sides.Line(bindery, "side-figure", Phrase.Of(cost.Quotation is null ? bindery.Say(Marks.LabelOf(cost.Price.Basis.Mark), ("year", Invariant($"{cost.Price.Year}"))) : bindery.Say("cost-quoted")));
+        Sides.Line(bindery, "left-figure", Phrase.Of(cost.Quotation is null ? $"{bindery.Say(Marks.LabelOf(cost.Price.Basis.Mark))}. {bindery.Say("prices-of-year", ("0", Invariant($"{cost.Price.Year}")))}" : bindery.Say("cost-quoted")));
 
     private static GridRow Paper(Bindery bindery, Paper paper) => Make.Row(
         null,

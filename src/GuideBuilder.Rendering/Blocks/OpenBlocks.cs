@@ -39,7 +39,7 @@ internal static class OpenBlocks
     private static Block.Entry Entry(Bindery bindery, OpenQuestion open)
     {
         var question = open.Question;
-        ImmutableArray<SideLine> tell = question.WhoCanTell.IsEmpty ? [] : [Sides.Line(bindery, "side-who-can-tell", bindery.ReadLine(question.WhoCanTell))];
+        ImmutableArray<SideLine> tell = question.WhoCanTell.IsEmpty ? [] : [Sides.Line(bindery, "left-who-can-tell", bindery.ReadLine(question.WhoCanTell))];
         return new Block.Entry(
             question.Name,
             1,
@@ -49,5 +49,5 @@ internal static class OpenBlocks
     }
 
     private static SideLine Decides(Bindery bindery, OpenQuestion open) =>
-        Sides.Line(bindery, "side-settles", open.WouldSettle.IsEmpty ? Phrase.Of(bindery.Say("settles-nothing")) : Phrase.Join(", ", open.WouldSettle.Select(i => bindery.Link(i.Id))));
+        Sides.Line(bindery, "left-settles", open.WouldSettle.IsEmpty ? Phrase.Of(bindery.Say("settles-nothing")) : Phrase.Join(", ", open.WouldSettle.Select(i => bindery.Link(i.Id))));
 }

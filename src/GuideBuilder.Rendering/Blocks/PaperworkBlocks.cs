@@ -23,16 +23,16 @@ internal static class PaperworkBlocks
     private static Block.Entry Consent(Bindery bindery, Planned<Consent> planned)
     {
         var consent = planned.Item;
-        ImmutableArray<SideLine> gate = consent.Gates is { } step ? [Sides.Line(bindery, "side-before", bindery.Link(step))] : [];
+        ImmutableArray<SideLine> gate = consent.Gates is { } step ? [Sides.Line(bindery, "left-before", bindery.Link(step))] : [];
         return new Block.Entry(
             consent.Id,
             1,
             bindery.Words(consent.Title),
             bindery.Read(consent.About),
             [
-                Sides.Line(bindery, "side-kind", Phrase.Of(bindery.Say($"consent-{Marks.NameOf(consent.Kind)}"))),
-                Sides.Line(bindery, "side-who", bindery.ReadLine(consent.WhoGives)),
-                Sides.Line(bindery, "side-when", bindery.ReadLine(consent.WhenNeeded)),
+                Sides.Line(bindery, "left-kind", Phrase.Of(bindery.Say($"consent-{Marks.NameOf(consent.Kind)}"))),
+                Sides.Line(bindery, "left-who", bindery.ReadLine(consent.WhoGives)),
+                Sides.Line(bindery, "left-when", bindery.ReadLine(consent.WhenNeeded)),
                 .. gate,
                 .. Sides.Of(bindery, planned),
             ]);
@@ -49,17 +49,17 @@ internal static class PaperworkBlocks
             [.. bindery.Read(clock.Owes), .. Make.Under(bindery, "clock-write", clock.WhatToWrite, 2)],
             [
                 Sides.Who(bindery, clock.Party),
-                Sides.Line(bindery, "side-limit", Phrase.Of($"{Figures.Plain(clock.Limit)} {bindery.Labels.Count(UnitOf(clock.Of), clock.Limit)}")),
-                Sides.Line(bindery, "side-counted-from", starts),
+                Sides.Line(bindery, "left-limit", Phrase.Of($"{Figures.Plain(clock.Limit)} {bindery.Labels.Count(UnitOf(clock.Of), clock.Limit)}")),
+                Sides.Line(bindery, "left-counted-from", starts),
                 .. Sides.Of(bindery, planned),
             ]);
     }
 
     private static string UnitOf(DayCount count) => count switch
     {
-        DayCount.WorkingDays => "unit-working-days",
-        DayCount.CalendarDays => "unit-calendar-days",
-        DayCount.Hours => "unit-hours",
+        DayCount.WorkingDays => "unit-working-day",
+        DayCount.CalendarDays => "unit-calendar-day",
+        DayCount.Hours => "unit-hour",
         _ => throw new UnreachableException(),
     };
 }

@@ -44,7 +44,7 @@ internal static class ReasonBlocks
         var title = state == ItemState.RuledOut ? bindery.Words(bindery.Items.Find(because.RuleId)!.Title) : bindery.Link(because.RuleId);
         return new(
             Addresses.ReasonPrefix + because.RuleId,
-            title + Phrase.Of($" ({bindery.Say($"state-word-{Marks.NameOf(state)}")})"),
+            title + Phrase.Of($" ({bindery.Say($"state-{Marks.NameOf(state)}")})"),
             [
                 .. because.Reason.IsEmpty ? [] : bindery.Read(because.Reason),
                 .. Make.List(because.Deciding.Select(l => Leaf(bindery, l))),

@@ -16,20 +16,20 @@ internal static class Sides
         where T : Rule => [HowSure(bindery, planned.State, planned.Because), Why(bindery, planned.Because)];
 
     /// <summary>Who does it.</summary>
-    internal static SideLine Who(Bindery bindery, string party) => new(bindery.Say("side-who"), bindery.Link(party));
+    internal static SideLine Who(Bindery bindery, string party) => new(bindery.Say("left-who"), bindery.Link(party));
 
     /// <summary>A line of its own label.</summary>
     internal static SideLine Line(Bindery bindery, string label, Phrase says) => new(bindery.Say(label), says);
 
     /// <summary>When a step can run, and by when to book it.</summary>
-    internal static SideLine When(Bindery bindery, PlannedStep step) => Line(bindery, "side-when", Dated(bindery, step));
+    internal static SideLine When(Bindery bindery, PlannedStep step) => Line(bindery, "left-when", Dated(bindery, step));
 
     /// <summary>Settled, or what would settle it.</summary>
-    internal static SideLine HowSure(Bindery bindery, ItemState state, Because because) => Line(bindery, "side-sure", state switch
+    internal static SideLine HowSure(Bindery bindery, ItemState state, Because because) => Line(bindery, "left-how-sure", state switch
     {
-        ItemState.Settled => Phrase.Of(bindery.Say("state-settled")),
-        ItemState.Open => bindery.Labels.Compose("state-open", ("questions", Settling(bindery, because))),
-        ItemState.RuledOut => Phrase.Of(bindery.Say("state-ruled-out")),
+        ItemState.Settled => Phrase.Of(bindery.Say("sure-settled")),
+        ItemState.Open => bindery.Labels.Compose("sure-open", ("questions", Settling(bindery, because))),
+        ItemState.RuledOut => Phrase.Of(bindery.Say("sure-ruled-out")),
         _ => throw new UnreachableException(),
     });
 
@@ -38,7 +38,7 @@ internal static class Sides
     {
         var reason = because.Reason.IsEmpty ? Phrase.Of(bindery.Say("because-nothing")) : bindery.ReadLine(because.Reason);
         var linked = reason.Parts.Any(p => p is Inline.Link) ? reason : Phrase.Of(new Inline.Link(new Target.Reason(because.RuleId), reason));
-        return Line(bindery, "side-because", linked);
+        return Line(bindery, "left-because", linked);
     }
 
     /// <summary>The questions that would settle an open item, as links.</summary>

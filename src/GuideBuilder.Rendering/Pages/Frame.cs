@@ -35,8 +35,7 @@ internal sealed class Frame
             ["edition"] = Edition(),
             ["check"] = labels.Say("frame-check", ("date", _bindery.Dates.Short(_bindery.Guidance.Head.ReviewBy))),
             ["skip"] = labels.Say("frame-skip"),
-            ["not_alone"] = labels.Say("frame-not-alone"),
-            ["next_label"] = labels.Say("frame-next"),
+            ["not_alone"] = labels.Say("letter-comes-first"),
         };
         return TemplateRunner.Html(_frame, names, _bindery.Faults);
     }

@@ -29,12 +29,12 @@ internal static class HazardPage
     {
         var hazard = planned.Hazard.Item;
         var ways = planned.Ways.Length < bindery.Plan.Ways.Count(w => w.Way.IsPresent) && planned.Ways.Length > 0
-            ? [Sides.Line(bindery, "side-ways", Phrase.Join(", ", planned.Ways.Select(bindery.Link)))]
+            ? [Sides.Line(bindery, "left-ways", Phrase.Join(", ", planned.Ways.Select(bindery.Link)))]
             : ImmutableArray<SideLine>.Empty;
         return
         [
-            Sides.Line(bindery, "side-who", bindery.ReadLine(hazard.People)),
-            Sides.Line(bindery, "side-when", bindery.ReadLine(hazard.WhenItArises)),
+            Sides.Line(bindery, "left-who", bindery.ReadLine(hazard.People)),
+            Sides.Line(bindery, "left-when", bindery.ReadLine(hazard.WhenItArises)),
             .. ways,
             .. Sides.Of(bindery, planned.Hazard),
         ];
@@ -44,7 +44,7 @@ internal static class HazardPage
         bindery,
         "controls-caption",
         ["column-control", "column-by", "column-level"],
-        hazard.Controls.OrderBy(c => c.Level).Select(c => Make.Row(null, bindery.ReadLine(c.What), bindery.Link(c.By), Phrase.Of(bindery.Say($"control-{Marks.NameOf(c.Level)}")))));
+        hazard.Controls.OrderBy(c => c.Level).Select(c => Make.Row(null, bindery.ReadLine(c.What), bindery.Link(c.By), Phrase.Of(bindery.Say($"level-{Marks.NameOf(c.Level)}")))));
 
     private static IEnumerable<Phrase> Steps(Bindery bindery, Hazard hazard) =>
         StepBlocks.InOrder(bindery.Plan).Where(s => s.Step.Item.Hazards.Contains(hazard.Id)).Select(s => bindery.Link(s.Step.Item.Id));

@@ -28,18 +28,18 @@ internal static class StepPage
         var step = planned.Step.Item;
         return
         [
-            Sides.Line(bindery, "side-takes", Phrase.Of(step.Hours is { } hours ? bindery.Ranges.Hours(hours) : bindery.Ranges.Of(step.Takes))),
+            Sides.Line(bindery, "left-how-long", Phrase.Of(step.Hours is { } hours ? bindery.Ranges.Hours(hours) : bindery.Ranges.Of(step.Takes))),
             .. Spare(bindery, planned),
-            .. step.SupplyOff ? [Sides.Line(bindery, "side-supply", Phrase.Of(bindery.Say("supply-off")))] : ImmutableArray<SideLine>.Empty,
-            .. step.Letter is { } letter ? [Sides.Line(bindery, "side-letter", CoverBlocks.LetterLink(bindery, letter))] : ImmutableArray<SideLine>.Empty,
+            .. step.SupplyOff ? [Sides.Line(bindery, "left-supply", Phrase.Of(bindery.Say("supply-off")))] : ImmutableArray<SideLine>.Empty,
+            .. step.Letter is { } letter ? [Sides.Line(bindery, "left-letter", CoverBlocks.LetterLink(bindery, letter))] : ImmutableArray<SideLine>.Empty,
         ];
     }
 
     private static ImmutableArray<SideLine> Spare(Bindery bindery, PlannedStep planned) => planned.Dates switch
     {
         null or { Done: true } => [],
-        { TotalFloat: <= 0 } => [Sides.Line(bindery, "side-spare", Phrase.Of(bindery.Say("spare-none")))],
-        { TotalFloat: var spare } => [Sides.Line(bindery, "side-spare", Phrase.Of($"{Figures.Plain(spare)} {bindery.Labels.Count("unit-working-days", spare)}"))],
+        { TotalFloat: <= 0 } => [Sides.Line(bindery, "left-spare", Phrase.Of(bindery.Say("spare-none")))],
+        { TotalFloat: var spare } => [Sides.Line(bindery, "left-spare", Phrase.Of($"{Figures.Plain(spare)} {bindery.Labels.Count("unit-working-day", spare)}"))],
     };
 
     private static ImmutableArray<Block> Danger(Bindery bindery, Step step) => HazardPanels.Of(bindery, step.Hazards);

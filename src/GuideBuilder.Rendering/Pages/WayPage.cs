@@ -20,9 +20,9 @@ internal static class WayPage
 
     private static ImmutableArray<SideLine> Figures(Bindery bindery, PlannedWay planned) => planned.Figures is not { } figures ? [] :
     [
-        Sides.Line(bindery, "side-costs", Phrase.Of(bindery.Money(figures.Cost))),
-        Sides.Line(bindery, "side-finishes", bindery.Dates.Range(figures.Finish)),
-        Sides.Line(bindery, "side-off-supply", Phrase.Of(bindery.Ranges.Hours(figures.OffSupplyHours))),
-        Sides.Line(bindery, "side-own-hours", Phrase.Of(bindery.Ranges.Hours(figures.HouseholdHours))),
+        Sides.Line(bindery, "left-cost", Phrase.Of(bindery.Money(figures.Cost))),
+        Sides.Line(bindery, "left-finishes", bindery.Dates.Range(figures.Finish)),
+        Sides.Line(bindery, "left-off-supply", Phrase.Of(bindery.Ranges.Hours(figures.OffSupplyHours))),
+        Sides.Line(bindery, "left-own-hours", Phrase.Of(bindery.Ranges.Hours(figures.HouseholdHours))),
     ];
 }

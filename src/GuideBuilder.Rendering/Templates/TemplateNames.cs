@@ -53,8 +53,8 @@ internal sealed class TemplateNames
     };
 
     private string Body(SourceSpan span, ImmutableArray<string> words) =>
-        _plan.Nation.Bodies.FirstOrDefault(b => b.Id == words[0])?.Words.Words
-        ?? throw new TemplateFault(span, p => RenderingFaults.UnknownItem(p, "body", words[0], Nearest.To(words[0], _plan.Nation.Bodies.Select(b => b.Id))));
+        _plan.Nation.Bodies.GetValueOrDefault(words[0])?.Words
+        ?? throw new TemplateFault(span, p => RenderingFaults.UnknownItem(p, "body", words[0], Nearest.To(words[0], _plan.Nation.Bodies.Keys)));
 
     private object Answer(SourceSpan span, string name)
     {

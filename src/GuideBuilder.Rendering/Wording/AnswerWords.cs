@@ -27,7 +27,7 @@ internal sealed class AnswerWords
         Value.Several { Ids.IsEmpty: true } => _phrases.Say("answer-none"),
         Value.Several several => string.Join("; ", several.Ids.Select(i => Option(i, question))),
         Value.Amount amount => Amount(amount),
-        Value.Spread spread => _phrases.Say("range-plain", ("from", spread.Lowest.ToString()), ("to", spread.Highest.ToString())),
+        Value.Spread spread => _phrases.Say("from-to", ("0", spread.Lowest.ToString()), ("1", spread.Highest.ToString())),
         Value.Day day => _dates.Long(day.Date),
         Value.Days days => string.Join("; ", days.Spans.Select(s => _dates.Span(s.Start, s.End).PlainWords)),
         Value.Words words => words.Text,
@@ -53,9 +53,9 @@ internal sealed class AnswerWords
 
     private static string VatName(VatBasis basis) => basis switch
     {
-        VatBasis.Including => "vat-including",
-        VatBasis.Excluding => "vat-excluding",
-        VatBasis.Outside => "vat-outside",
+        VatBasis.Including => "inc-vat",
+        VatBasis.Excluding => "ex-vat",
+        VatBasis.Outside => "outside-vat",
         _ => throw new UnreachableException(),
     };
 }

@@ -3,9 +3,6 @@ namespace GuideBuilder.Rendering.Wording;
 /// <summary>Writes dates with the names of labels.yaml. The public edition has no calendar dates: it counts weeks from the first day of the plan.</summary>
 internal sealed class Dates
 {
-    private static readonly ImmutableArray<string> Months =
-        ["january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december"];
-
     private readonly Phrases _phrases;
     private readonly LocalDate? _weeksFrom;
 
@@ -18,7 +15,10 @@ internal sealed class Dates
     internal string Short(LocalDate day) => _weeksFrom is { } from ? Week(from, day) : Invariant($"{day.Day} {Month(day)} {day.Year}");
 
     /// <summary>April.</summary>
-    internal string Month(LocalDate day) => _phrases.Say($"month-{Months[day.Month - 1]}");
+    internal string Month(LocalDate day) => _phrases.Say(Invariant($"month-{day.Month}"));
+
+    /// <summary>Apr; in the public edition the number of its week.</summary>
+    internal string MonthShort(LocalDate day) => _weeksFrom is { } from ? Week(from, day) : _phrases.Say(Invariant($"month-short-{day.Month}"));
 
     /// <summary>The long form as an inline that a machine can read too.</summary>
     internal Phrase Say(LocalDate day) => Marked(day, Long(day));
@@ -31,14 +31,14 @@ internal sealed class Dates
 
     /// <summary>From the first to the last day, or the one day.</summary>
     internal Phrase Span(LocalDate first, LocalDate last) =>
-        first == last ? Say(first) : _phrases.Compose("range-dates", ("from", SayShort(first)), ("to", SayShort(last)));
+        first == last ? Say(first) : _phrases.Compose("from-to", ("0", SayShort(first)), ("1", SayShort(last)));
 
-    private string Weekday(LocalDate day) => _phrases.Say($"weekday-{day.DayOfWeek.ToString().ToLowerInvariant()}");
+    private string Weekday(LocalDate day) => _phrases.Say(Invariant($"weekday-{(int)day.DayOfWeek}"));
 
     private string Week(LocalDate from, LocalDate day)
     {
         var days = Period.DaysBetween(from, day);
-        return _phrases.Say("week-number", ("n", Invariant($"{(days < 0 ? 0 : (days / 7) + 1)}")));
+        return _phrases.Say("week-of-plan", ("0", Invariant($"{(days < 0 ? 0 : (days / 7) + 1)}")));
     }
 
     private Phrase Marked(LocalDate day, string words) => _weeksFrom is null ? Phrase.Of(new Inline.Date(day, words)) : Phrase.Of(words);

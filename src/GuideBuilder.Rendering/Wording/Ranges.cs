@@ -11,16 +11,16 @@ internal sealed class Ranges
     internal string Money(ThreePoint sums, Unit currency) => Say("", sums, s => Figures.Rough(s, currency));
 
     /// <summary>From 3 to 6 hours, most likely 4.</summary>
-    internal string Hours(ThreePoint hours) => Say("hours", hours, Figures.Plain);
+    internal string Hours(ThreePoint hours) => Say("hour", hours, Figures.Plain);
 
     /// <summary>An amount of days or hours in whichever unit it is counted.</summary>
     internal string Of(Model.Duration takes) => Say(UnitName(takes.Unit), takes.Amount, Figures.Plain);
 
     private static string UnitName(DayCount unit) => unit switch
     {
-        DayCount.WorkingDays => "working-days",
-        DayCount.CalendarDays => "calendar-days",
-        DayCount.Hours => "hours",
+        DayCount.WorkingDays => "working-day",
+        DayCount.CalendarDays => "calendar-day",
+        DayCount.Hours => "hour",
         _ => throw new UnreachableException(),
     };
 
@@ -30,7 +30,7 @@ internal sealed class Ranges
         var (low, likely, high) = (write(amount.Low), write(amount.Likely), write(amount.High));
         var name = unit.Length == 0 ? "" : " " + _phrases.Count($"unit-{unit}", low == high ? amount.Low : 2);
         return low == high ? low + name
-            : likely == low || likely == high ? _phrases.Say("range-plain", ("from", low), ("to", high + name))
+            : likely == low || likely == high ? _phrases.Say("from-to", ("0", low), ("1", high + name))
             : _phrases.Say("range-likely", ("from", low), ("to", high + name), ("likely", likely));
     }
 }
