@@ -180,7 +180,7 @@ internal sealed class PageWriter
         _out.Open("div", ("class", "side")).Line();
         foreach (var line in lines)
         {
-            _out.Open("p").Open("b").Text(line.Label).Close().Text(" ");
+            _out.Open("p").Open("b").Text(line.Label + ":").Close().Text(" ");
             _phrases.Write(line.Says);
             _out.CloseLine();
         }
