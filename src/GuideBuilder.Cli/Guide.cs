@@ -1,6 +1,6 @@
 using GuideBuilder.Cli.Disk;
 using GuideBuilder.Planning;
-using GuideBuilder.Planning.Facts;
+using GuideBuilder.Planning.Derived;
 using GuideBuilder.Reading;
 using GuideBuilder.Rendering;
 

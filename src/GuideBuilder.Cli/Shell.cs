@@ -39,7 +39,7 @@ internal static class Shell
         return dashed.Count > 0 ? dashed : [.. given.Errors.Select(e => ShellFaults.NotUnderstood(e.Message.TrimEnd('.')))];
     }
 
-    private static Exit Refuse(IReadOnlyList<ShellFault> faults)
+    private static Exit Refuse(List<ShellFault> faults)
     {
         foreach (var fault in faults)
         {

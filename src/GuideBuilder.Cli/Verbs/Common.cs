@@ -10,7 +10,7 @@ internal sealed class Common
 
     private readonly Option<string?> today = new("--today") { HelpName = "DAY", Description = "Take DAY (year-month-day) for today, instead of SOURCE_DATE_EPOCH or the clock." };
 
-    private readonly Option<ulong> seed = new("--seed") { HelpName = "N", Description = "Draw chances from N.", DefaultValueFactory = _ => Occasion.DefaultSeed };
+    private readonly Option<ulong> seed = new("--seed") { HelpName = "N", Description = "Draw chances from N.", DefaultValueFactory = _ => Model.Occasion.DefaultSeed };
 
     /// <summary>Adds the options to a verb.</summary>
     internal Command To(Command verb)
@@ -28,10 +28,10 @@ internal sealed class Common
     internal Staged<Guidance> Guidance(ParseResult given) => Guide.Guidance(given.GetValue(guidance), Day(given));
 
     /// <summary>Today, the seed, and the edition that the answers file asks for.</summary>
-    internal Func<AnswerSet, Occasion> Occasion(ParseResult given)
+    internal Func<AnswerSet, Model.Occasion> Occasion(ParseResult given)
     {
         var (day, draw) = (Day(given), given.GetValue(seed));
-        return answers => new Occasion(day, draw, answers.Handbook.Edition);
+        return answers => new Model.Occasion(day, draw, answers.Handbook.Edition);
     }
 
     private LocalDate Day(ParseResult given) => Today.Find(given.GetValue(today));
