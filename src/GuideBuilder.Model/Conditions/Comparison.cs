@@ -7,7 +7,7 @@ public abstract record Comparison
     {
     }
 
-    /// <summary>The option is one of these; of several options, at least one is among these.</summary>
+    /// <summary>The option is one of these; of several options, at least one is among these, and <c>none</c> among these is met by no option at all.</summary>
     public sealed record IsOneOf(ImmutableArray<string> Options) : Comparison;
 
     /// <summary>The quantity or date lies between the limits; a missing limit does not bind; an end counts unless it is open.</summary>
@@ -17,7 +17,7 @@ public abstract record Comparison
     public Truth Of(Value value) => (this, value) switch
     {
         (IsOneOf one, Value.Option option) => Kleene.Of(one.Options.Contains(option.Id)),
-        (IsOneOf one, Value.Several several) => Kleene.Of(several.Ids.Any(one.Options.Contains)),
+        (IsOneOf one, Value.Several several) => Kleene.Of(several.Ids.IsEmpty ? one.Options.Contains(Value.Several.None) : several.Ids.Any(one.Options.Contains)),
         (Within within, Value.Amount amount) => Kleene.Of(within.Holds(amount.Quantity)),
         (Within within, Value.Spread spread) => within.Holds(spread),
         (Within within, Value.Day day) => Kleene.Of(within.Holds(day.Date)),

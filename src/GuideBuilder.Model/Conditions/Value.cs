@@ -10,8 +10,12 @@ public abstract record Value
     /// <summary>One option of a choice, by id; yes-no questions have the options yes and no.</summary>
     public sealed record Option(string Id) : Value;
 
-    /// <summary>The options that apply, in the question's order; none is a real answer.</summary>
-    public sealed record Several(ImmutableArray<string> Ids) : Value;
+    /// <summary>The options that apply, in the question's order; an empty list, written none, is a real answer.</summary>
+    public sealed record Several(ImmutableArray<string> Ids) : Value
+    {
+        /// <summary>The word for an empty list, in answers files and in conditions.</summary>
+        public const string None = "none";
+    }
 
     /// <summary>A quantity; for money also how it was stated.</summary>
     public sealed record Amount(Quantity Quantity, VatBasis Vat = VatBasis.NotStated) : Value;

@@ -24,12 +24,12 @@ public sealed class Chromium : IAsyncDisposable
 
     private readonly Lazy<Task<Started?>> _started = new(StartAsync);
 
-    /// <summary>A new page in a browsing context of its own.</summary>
-    public async Task<IPage> NewPageAsync()
+    /// <summary>A new page in a browsing context of its own, with script on unless told otherwise.</summary>
+    public async Task<IPage> NewPageAsync(bool script = true)
     {
         var started = await _started.Value;
         Assert.SkipWhen(started is null, "no Chromium is installed");
-        var context = await started!.Browser.NewContextAsync(new() { Offline = true });
+        var context = await started!.Browser.NewContextAsync(new() { Offline = true, JavaScriptEnabled = script });
         return await context.NewPageAsync();
     }
 

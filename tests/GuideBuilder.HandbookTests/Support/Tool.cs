@@ -6,14 +6,17 @@ namespace GuideBuilder.HandbookTests.Support;
 internal sealed record Tool(int Exit, string Output, string Errors)
 {
     // What GUIDEBUILDER names (a native build, say), else the build that stands beside these tests.
-    private static readonly string GuideBuilder =
+    public static readonly string GuideBuilder =
         Environment.GetEnvironmentVariable("GUIDEBUILDER") is { Length: > 0 } named ? named : Path.Combine(AppContext.BaseDirectory, "guidebuilder");
 
     /// <summary>Runs guidebuilder with these arguments and nothing on its standard input.</summary>
     public static Task<Tool> GuideBuilderAsync(params string[] arguments) => RunAsync(GuideBuilder, arguments);
 
     /// <summary>Runs any program with nothing on its standard input.</summary>
-    public static async Task<Tool> RunAsync(string program, params string[] arguments)
+    public static Task<Tool> RunAsync(string program, params string[] arguments) => RunAsync(program, [], arguments);
+
+    /// <summary>Runs any program with these variables in its environment besides the test's own.</summary>
+    public static async Task<Tool> RunAsync(string program, Dictionary<string, string> variables, params string[] arguments)
     {
         var start = new ProcessStartInfo(program, arguments)
         {
@@ -21,6 +24,11 @@ internal sealed record Tool(int Exit, string Output, string Errors)
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
+        foreach (var (name, value) in variables)
+        {
+            start.Environment[name] = value;
+        }
+
         using var process = Process.Start(start)!;
         process.StandardInput.Close();
         var output = process.StandardOutput.ReadToEndAsync();

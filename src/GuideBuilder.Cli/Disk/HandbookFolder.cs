@@ -1,0 +1,92 @@
+namespace GuideBuilder.Cli.Disk;
+
+/// <summary>Writes a handbook whole or not at all: beside the target first, then in one step into its place. Files in the folder that are not ours come along untouched.</summary>
+internal static class HandbookFolder
+{
+    /// <summary>Makes the folder hold exactly these files (and what others had put there). Until the last step the earlier handbook stands as it was.</summary>
+    internal static void Write(string folder, IReadOnlyList<(string Name, ReadOnlyMemory<byte> Bytes)> files)
+    {
+        var target = Targets.Check(folder);
+        try
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(target)!);
+            using var turn = TakeTurn(folder, Beside(target, "turn"));
+            var fresh = Beside(target, "new");
+            Leftovers.Clear(fresh);
+            Leftovers.Recover(target, Beside(target, "old"));
+            try
+            {
+                Fill(fresh, files, target);
+                Swap.Into(target, fresh, Beside(target, "old"));
+            }
+            finally
+            {
+                Leftovers.Clear(fresh);
+            }
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            throw new ShellException(ShellFaults.CannotWrite(folder, Loading.Why(problem)));
+        }
+    }
+
+    // A name beside the target, on the same disk, that no other handbook uses.
+    private static string Beside(string target, string what) =>
+        Path.Combine(Path.GetDirectoryName(target)!, $".{Path.GetFileName(target)}.guidebuilder-{what}");
+
+    private static FileStream TakeTurn(string folder, string path)
+    {
+        try
+        {
+            return new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose);
+        }
+        catch (IOException) when (File.Exists(path))
+        {
+            throw new ShellException(ShellFaults.InUse(folder));
+        }
+    }
+
+    private static void Fill(string fresh, IReadOnlyList<(string Name, ReadOnlyMemory<byte> Bytes)> files, string target)
+    {
+        Directory.CreateDirectory(fresh);
+
+        // The list goes first, so that a run that is killed leaves a folder that the next run knows as ours.
+        Put(fresh, BoundFiles.Name, BoundFiles.Write(files));
+        foreach (var (name, bytes) in files)
+        {
+            Put(fresh, name, bytes);
+        }
+
+        foreach (var name in Targets.Foreign(target))
+        {
+            Copy(Path.Combine(target, name), Path.Combine(fresh, name));
+        }
+    }
+
+    private static void Put(string folder, string name, ReadOnlyMemory<byte> bytes)
+    {
+        using var stream = new FileStream(Path.Combine(folder, name), FileMode.CreateNew, FileAccess.Write, FileShare.None);
+        stream.Write(bytes.Span);
+        stream.Flush(flushToDisk: true);
+    }
+
+    private static void Copy(string from, string to)
+    {
+        if (Directory.Exists(from) && new DirectoryInfo(from).LinkTarget is null)
+        {
+            Directory.CreateDirectory(to);
+            foreach (var entry in new DirectoryInfo(from).EnumerateFileSystemInfos())
+            {
+                Copy(entry.FullName, Path.Combine(to, entry.Name));
+            }
+        }
+        else if (new FileInfo(from).LinkTarget is { } link)
+        {
+            File.CreateSymbolicLink(to, link);
+        }
+        else
+        {
+            File.Copy(from, to);
+        }
+    }
+}

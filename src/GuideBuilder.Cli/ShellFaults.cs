@@ -1,0 +1,70 @@
+namespace GuideBuilder.Cli;
+
+/// <summary>What can go wrong between the program and the machine. Each ends the run with <see cref="Exit.WrongUse"/> or <see cref="Exit.Disk"/>.</summary>
+internal static class ShellFaults
+{
+    /// <summary><c>bind missing.yaml</c></summary>
+    internal static ShellFault CannotRead(string path, string why) =>
+        Disk("HB4001", path, $"cannot be read: {why}", "Check the name, and that you may read it.");
+
+    /// <summary><c>--guidance</c> naming a folder that holds no guidance.yaml.</summary>
+    internal static ShellFault NoGuidance(string folder) =>
+        Disk("HB4002", folder, "holds no guidance.yaml", "Name the folder that does, or leave --guidance out to use the guidance that travels with the program.");
+
+    /// <summary><c>--to /</c>, <c>--to ~</c>, <c>--to .</c> and the like.</summary>
+    internal static ShellFault NotAPlaceToBind(string folder, string why) =>
+        Disk("HB4003", folder, $"is not a place for a handbook: {why}", "Name a new folder, or one that guidebuilder made.");
+
+    /// <summary>A target that has files in it and was not made by this program.</summary>
+    internal static ShellFault NotOurs(string folder) =>
+        Disk("HB4004", folder, "has files in it and was not made by guidebuilder; nothing was touched", "Name a new folder, or one that guidebuilder made.");
+
+    /// <summary>A full disk, a read-only folder, a permission lost half-way.</summary>
+    internal static ShellFault CannotWrite(string folder, string why) =>
+        Disk("HB4005", folder, $"cannot be written: {why}; what was there before is still there", "Make room or choose a folder you may write to, then bind again.");
+
+    /// <summary>Two runs into one folder at the same time.</summary>
+    internal static ShellFault InUse(string folder) =>
+        Disk("HB4006", folder, "is being bound by another run", "Wait until that run has ended, then bind again.");
+
+    /// <summary><c>--today 24/11/2026</c></summary>
+    internal static ShellFault NotADay(string option, string text) =>
+        Use("HB4010", $"{option} '{text}' is not a day", "Write year-month-day, such as 2026-11-24.");
+
+    /// <summary><c>SOURCE_DATE_EPOCH=yesterday</c></summary>
+    internal static ShellFault NotAnEpoch(string text) =>
+        Use("HB4011", $"SOURCE_DATE_EPOCH '{text}' is not a whole number of seconds since 1970-01-01 UTC", "Correct it, or unset it.");
+
+    /// <summary><c>bind --nope a.yaml --to b</c></summary>
+    internal static ShellFault NoSuchOption(string text) =>
+        Use("HB4012", $"there is no option '{text}'", $"Leave it out, or, if it is a file's name, write ./{text}.");
+
+    /// <summary>Anything else that the parser of the command line reports.</summary>
+    internal static ShellFault NotUnderstood(string what) => Use("HB4013", what, "");
+
+    /// <summary><c>because no-such-item home.yaml</c></summary>
+    internal static ShellFault NoSuchItem(string id, string? near) =>
+        Use("HB4014", $"there is no item '{id}'", near is null ? "guidebuilder plan lists the items." : $"Did you mean '{near}'?");
+
+    /// <summary>Two answers files that would make the same folder.</summary>
+    internal static ShellFault SameHandbookTwice(string id, string first, string second) =>
+        Use("HB4015", $"{first} and {second} would both make the handbook '{id}'", "Give one of them another id under handbook.");
+
+    private static ShellFault Disk(string code, string path, string wrong, string right) => new(Exit.Disk, code, $"{path}: {wrong}.", right);
+
+    private static ShellFault Use(string code, string wrong, string right) => new(Exit.WrongUse, code, $"{wrong}.", right);
+}
+
+/// <summary>A fault of the shell: how the run ends, a code that never changes, what is wrong, what would be right.</summary>
+internal sealed record ShellFault(Exit Exit, string Code, string Wrong, string Right)
+{
+    /// <summary>The line a person reads.</summary>
+    public override string ToString() => "guidebuilder: " + Wrong + (Right.Length == 0 ? "" : " " + Right) + $" [{Code}]";
+}
+
+/// <summary>Ends the run from wherever the machine said no. Thrown and caught in the shell only.</summary>
+internal sealed class ShellException(ShellFault fault) : Exception(fault.ToString())
+{
+    /// <summary>What to print and how to end.</summary>
+    internal ShellFault Fault { get; } = fault;
+}

@@ -1,0 +1,62 @@
+using System.CommandLine;
+using GuideBuilder.Cli.Disk;
+using GuideBuilder.Cli.Printing;
+using GuideBuilder.Rendering;
+
+namespace GuideBuilder.Cli.Verbs;
+
+/// <summary><c>bind</c>: answers files to handbooks on disk.</summary>
+internal static class BindVerb
+{
+    /// <summary>The verb for the parser.</summary>
+    internal static Command Command()
+    {
+        var files = new Argument<string[]>("FILE") { Arity = ArgumentArity.OneOrMore, Description = "Answers files. One makes DIR the handbook; several make a folder each inside DIR." };
+        var to = new Option<string>("--to") { HelpName = "DIR", Required = true, Description = "The folder to write: a new one, or one that guidebuilder made." };
+        var common = new Common();
+        var verb = common.To(new Command("bind", "Bind handbooks from answers files.") { files, to });
+        verb.SetAction(given => (int)Run(given.GetValue(files)!, given.GetValue(to)!, given, common));
+        return verb;
+    }
+
+    private static Exit Run(string[] files, string to, ParseResult given, Common common)
+    {
+        var occasion = common.Occasion(given);
+        var texts = files.Select(Loading.File).ToArray();
+        var guidance = common.Guidance(given);
+        FaultPrinter.Print(guidance.Faults);
+        if (guidance.Value is not { } read)
+        {
+            return Exit.Faults;
+        }
+
+        var books = Progress.Over(texts, text => text.Path, text => Guide.Bind(text, read, occasion));
+        FaultPrinter.Print(books.SelectMany(b => b.Faults));
+        if (books.Any(b => b.Value is null))
+        {
+            return Exit.Faults;
+        }
+
+        foreach (var (folder, book) in Folders(to, texts, [.. books.Select(b => b.Value!)]))
+        {
+            HandbookFolder.Write(folder, [.. book.Files.Select(f => (f.Name, f.Bytes))]);
+            Console.Out.WriteLine(Invariant($"{folder}: {book.Files.Length} files. Open {Path.Combine(folder, "index.html")}"));
+        }
+
+        return Exit.Done;
+    }
+
+    private static IEnumerable<(string Folder, BoundBook Book)> Folders(string to, SourceText[] texts, BoundBook[] books)
+    {
+        var firstWith = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var (text, book) in texts.Zip(books))
+        {
+            if (!firstWith.TryAdd(book.Id, text.Path))
+            {
+                throw new ShellException(ShellFaults.SameHandbookTwice(book.Id, firstWith[book.Id], text.Path));
+            }
+        }
+
+        return books.Select(book => (books.Length == 1 ? to : Path.Combine(to, book.Id), book));
+    }
+}

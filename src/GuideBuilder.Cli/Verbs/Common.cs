@@ -1,0 +1,38 @@
+using System.CommandLine;
+using GuideBuilder.Cli.Disk;
+
+namespace GuideBuilder.Cli.Verbs;
+
+/// <summary>The options that more than one verb takes, and what they come to.</summary>
+internal sealed class Common
+{
+    private readonly Option<string?> guidance = new("--guidance") { HelpName = "DIR", Description = "Use the guidance in DIR instead of the one that travels with the program." };
+
+    private readonly Option<string?> today = new("--today") { HelpName = "DAY", Description = "Take DAY (year-month-day) for today, instead of SOURCE_DATE_EPOCH or the clock." };
+
+    private readonly Option<ulong> seed = new("--seed") { HelpName = "N", Description = "Draw chances from N.", DefaultValueFactory = _ => Model.Occasion.DefaultSeed };
+
+    /// <summary>Adds the options to a verb.</summary>
+    internal Command To(Command verb)
+    {
+        verb.Options.Add(guidance);
+        verb.Options.Add(today);
+        verb.Options.Add(seed);
+        return verb;
+    }
+
+    /// <summary>The guidance folder as given, or null for the built-in one.</summary>
+    internal string? GuidanceFolder(ParseResult given) => given.GetValue(guidance);
+
+    /// <summary>The guidance, read and checked.</summary>
+    internal Staged<Guidance> Guidance(ParseResult given) => Guide.Guidance(given.GetValue(guidance), Day(given));
+
+    /// <summary>Today, the seed, and the edition that the answers file asks for.</summary>
+    internal Func<AnswerSet, Model.Occasion> Occasion(ParseResult given)
+    {
+        var (day, draw) = (Day(given), given.GetValue(seed));
+        return answers => new Model.Occasion(day, draw, answers.Handbook.Edition);
+    }
+
+    private LocalDate Day(ParseResult given) => Today.Find(given.GetValue(today));
+}

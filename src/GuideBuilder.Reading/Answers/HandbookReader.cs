@@ -1,0 +1,75 @@
+namespace GuideBuilder.Reading;
+
+/// <summary>Reads the section <c>handbook</c>.</summary>
+internal sealed class HandbookReader(string fileName, FaultList faults)
+{
+    private const int Format = 1;
+    private const int ShortestId = 3;
+    private const int LongestId = 40;
+
+    private static readonly Read<EditionKind> ReadEdition = Values.OneOf(
+        ("householder", EditionKind.Householder),
+        ("neighbour", EditionKind.Neighbour),
+        ("public", EditionKind.Public),
+        ("customer", EditionKind.Customer));
+
+    /// <summary>What stands in for a section with faults.</summary>
+    public static HandbookSettings StandIn { get; } = new(Format, "", EditionKind.Householder, null, null);
+
+    /// <summary>The settings in the section.</summary>
+    public HandbookSettings Read(Node node)
+    {
+        var fields = new Fields(node, "section `handbook`", faults);
+        var edition = fields.Find("edition", ReadEdition, EditionKind.Householder);
+        var settings = new HandbookSettings(
+            fields.Need("format", ReadFormat, Format),
+            Id(fields, edition),
+            edition,
+            fields.FindLine("filled-in-by"),
+            fields.Node("imprint") is { } imprint ? new Sourced<string>(Values.Line(imprint, faults), imprint.Place) : null);
+        fields.Close();
+        return settings;
+    }
+
+    private static int ReadFormat(Node node, FaultList faults)
+    {
+        var before = faults.Count;
+        var number = Values.Number(node, faults);
+        if (number != Format && faults.Count == before)
+        {
+            faults.Add(ReadingFaults.UnknownFormat(node.Place, Format));
+        }
+
+        return Format;
+    }
+
+    private string Id(Fields fields, EditionKind edition)
+    {
+        if (fields.Node("id") is { } node)
+        {
+            var given = Values.Single(node, faults);
+            if (given is not null && !IsHandbookId(given))
+            {
+                faults.Add(ReadingFaults.NotAHandbookId(node.Place, given, Ids.From(given, LongestId)));
+            }
+
+            return given ?? "";
+        }
+
+        if (edition == EditionKind.Public)
+        {
+            faults.Add(ReadingFaults.PublicNeedsId(fields.Place));
+        }
+
+        var dot = fileName.LastIndexOf('.');
+        var id = Ids.From(dot > 0 ? fileName[..dot] : fileName, LongestId);
+        if (!IsHandbookId(id) && edition != EditionKind.Public)
+        {
+            faults.Add(ReadingFaults.FileNameMakesNoId(fields.Place));
+        }
+
+        return id;
+    }
+
+    private static bool IsHandbookId(string id) => Ids.IsId(id) && id.Length is >= ShortestId and <= LongestId;
+}

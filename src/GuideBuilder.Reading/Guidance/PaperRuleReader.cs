@@ -1,0 +1,61 @@
+namespace GuideBuilder.Reading;
+
+/// <summary>Reads costs, consents and clocks.</summary>
+internal sealed class PaperRuleReader(Desk desk)
+{
+    private static readonly Read<ConsentKind> ReadKind = Values.OneOf(
+        ("permission", ConsentKind.Permission),
+        ("notification", ConsentKind.Notification),
+        ("certificate", ConsentKind.Certificate),
+        ("legal-duty", ConsentKind.LegalDuty));
+
+    /// <summary>The cost in an entry.</summary>
+    public Cost ReadCost(Fields fields) => new(
+        desk.Head(fields, Kinds.Cost, ConditionScope.Rules),
+        desk.NeedReference(fields, "invoiced-by", Kinds.Party),
+        desk.NeedReference(fields, "price", Kinds.Price),
+        fields.Find<string?>("quantity", QuantityName, null),
+        desk.FindReference(fields, "due", Kinds.Step),
+        fields.FindText("about"));
+
+    /// <summary>The consent in an entry.</summary>
+    public Consent ReadConsent(Fields fields) => new(
+        desk.Head(fields, Kinds.Consent, ConditionScope.Rules),
+        fields.Need("kind", ReadKind, ConsentKind.Permission),
+        fields.FindText("who-gives"),
+        fields.FindText("when-needed"),
+        fields.FindText("about"),
+        desk.FindReference(fields, "gates", Kinds.Step));
+
+    /// <summary>The clock in an entry.</summary>
+    public Clock ReadClock(Fields fields)
+    {
+        var head = desk.Head(fields, Kinds.Clock, ConditionScope.Rules);
+        var (starts, step) = fields.Need("starts", (node, _) => desk.One(node, "a start", Start), (LogKind.Noted, null));
+        return new(
+            head,
+            desk.NeedReference(fields, "party", Kinds.Party),
+            starts,
+            step,
+            fields.Need("limit", Values.Whole(0, 10_000), 0),
+            fields.Need("of", StepReader.ReadCount, DayCount.WorkingDays),
+            fields.FindText("owes"),
+            fields.FindText("what-to-write"));
+    }
+
+    private (LogKind Starts, string? Step) Start(Fields fields) => (
+        fields.Need("event", Values.OneOf(LogWords.Happenings), LogKind.Noted),
+        desk.FindReference(fields, "step", Kinds.Step));
+
+    private string QuantityName(Node node, FaultList faults)
+    {
+        var name = Values.Single(node, faults) ?? "";
+        var amounts = desk.Registry.Names.Values.Where(n => n.Kind == QuestionKind.Quantity && n.From != NameSource.FinishedPlan).Select(n => n.Name).ToList();
+        if (name.Length > 0 && desk.Registry.IsComplete && !amounts.Contains(name))
+        {
+            faults.Add(ReadingFaults.UnknownReference(node.Place, name, "quantity", amounts));
+        }
+
+        return name;
+    }
+}

@@ -1,0 +1,103 @@
+namespace GuideBuilder.Reading;
+
+/// <summary>Reads one step.</summary>
+internal sealed class StepReader(Desk desk)
+{
+    private const int MostDays = 3650;
+    private const int MostHours = 24;
+
+    private static readonly (string Word, DayCount Means)[] DayWords = [("working days", DayCount.WorkingDays), ("calendar days", DayCount.CalendarDays)];
+    private static readonly Read<DayCount> ReadDays = Values.OneOf(DayWords);
+
+    /// <summary>Reads in what a duration is counted.</summary>
+    public static Read<DayCount> ReadCount { get; } = Values.OneOf([.. DayWords, ("hours", DayCount.Hours)]);
+
+    private FaultList Faults => desk.Faults;
+
+    /// <summary>The step in an entry.</summary>
+    public Step Read(Fields fields)
+    {
+        var head = desk.Head(fields, Kinds.Step, ConditionScope.Rules);
+        var meeting = fields.Find<string?>("meeting", Values.Id, null);
+        return new(
+            head,
+            desk.NeedReference(fields, "party", Kinds.Party),
+            Takes(fields, head.Basis),
+            desk.List(fields.Node("after"), "a link", Link),
+            desk.List(fields.Node("no-later-than"), "a latest link", Latest),
+            meeting,
+            Order(fields, meeting),
+            Hours(fields, meeting),
+            fields.Find("supply-off", Values.YesNo, false),
+            fields.FindText("about"),
+            fields.FindText("how-to"),
+            fields.FindText("done-when"),
+            fields.FindText("if-it-goes-wrong"),
+            fields.FindText("who-instead"),
+            desk.References(fields, "pays", Kinds.Cost),
+            desk.References(fields, "watch-for", Kinds.Hazard),
+            desk.References(fields, "needs", Kinds.Step, Kinds.Consent, Kinds.Made),
+            fields.Find("makes", Values.ListOf<string>(Values.Id), []),
+            desk.FindReference(fields, "letter", Kinds.Letter));
+    }
+
+    private static int Order(Fields fields, string? meeting) =>
+        meeting is null ? 0 : fields.Need("order", Values.Whole(1, 99), 1);
+
+    private ThreePoint? Hours(Fields fields, string? meeting) =>
+        meeting is null ? null : fields.Need<ThreePoint?>("hours", (node, _) => desk.One(node, "hours", f => desk.ThreePoint(f, Within(MostHours))), null);
+
+    private Model.Duration Takes(Fields fields, Basis basis) =>
+        fields.Need("takes", (node, _) => desk.One(node, "a duration", f => OneDuration(f, basis)), new Model.Duration(ThreePoint.Zero, DayCount.WorkingDays, basis));
+
+    private Model.Duration OneDuration(Fields fields, Basis basis)
+    {
+        var unit = fields.Need("unit", ReadCount, DayCount.WorkingDays);
+        var read = unit == DayCount.Hours ? Within(MostDays) : (node, faults) => Values.Whole(0, MostDays)(node, faults);
+        return new(desk.ThreePoint(fields, read), unit, basis);
+    }
+
+    private static Read<decimal> Within(int most) => (node, faults) =>
+    {
+        var number = Values.Number(node, faults);
+        if (number < 0 || number > most)
+        {
+            faults.Add(ReadingFaults.OutOfRange(node.Place, Invariant($"{number}"), Quantity.Number(0), Quantity.Number(most)));
+        }
+
+        return number;
+    };
+
+    private Link Link(Fields fields)
+    {
+        var step = desk.NeedReference(fields, "step", Kinds.Step);
+        var kind = fields.Find("kind", Values.OneOf(("finish-to-start", LinkKind.FinishToStart), ("start-to-start", LinkKind.StartToStart)), LinkKind.FinishToStart);
+        var lag = fields.Find("lag", Values.Whole(0, MostDays), 0);
+        var of = lag == 0 ? fields.Find("of", ReadDays, DayCount.CalendarDays) : fields.Need("of", ReadDays, DayCount.CalendarDays);
+        return new(step, kind, lag, of, Whose(fields, of), fields.Find("same-day", Values.YesNo, false), fields.Place);
+    }
+
+    private LatestLink Latest(Fields fields)
+    {
+        var step = desk.NeedReference(fields, "step", Kinds.Step);
+        var before = fields.Need("before", Values.Whole(0, MostDays), 0);
+        var of = fields.Need("of", ReadDays, DayCount.CalendarDays);
+        return new(step, before, of, Whose(fields, of), fields.Place);
+    }
+
+    // Working days are somebody's; calendar days are everybody's, so that naming a party would say nothing.
+    private string? Whose(Fields fields, DayCount of)
+    {
+        if (of == DayCount.WorkingDays)
+        {
+            return desk.NeedReference(fields, "whose", Kinds.Party);
+        }
+
+        if (fields.Node("whose") is { } node)
+        {
+            Faults.Add(ReadingFaults.NobodysDays(node.Place));
+        }
+
+        return null;
+    }
+}

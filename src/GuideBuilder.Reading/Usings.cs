@@ -1,0 +1,6 @@
+global using System.Collections.Frozen;
+global using System.Collections.Immutable;
+global using System.Diagnostics;
+global using GuideBuilder.Model;
+global using NodaTime;
+global using static System.FormattableString;

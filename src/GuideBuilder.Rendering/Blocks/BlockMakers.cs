@@ -1,0 +1,57 @@
+using GuideBuilder.Rendering.Drawings;
+using GuideBuilder.Rendering.Pages;
+
+namespace GuideBuilder.Rendering.Blocks;
+
+/// <summary>Makes the blocks of one name from a plan.</summary>
+internal delegate ImmutableArray<Block> BlockMaker(Bindery bindery);
+
+/// <summary>Every block that an editor can call by name.</summary>
+internal static class BlockMakers
+{
+    /// <summary>The name of the block that looks over the finished pages; a page that calls it is made once more when the others are there.</summary>
+    internal const string Index = "index";
+
+    /// <summary>The makers by name.</summary>
+    internal static FrozenDictionary<string, BlockMaker> ByName { get; } = new Dictionary<string, BlockMaker>(StringComparer.Ordinal)
+    {
+        ["stop-signs"] = HazardPanels.StopSigns,
+        ["wish"] = CoverBlocks.Wish,
+        ["key-figures"] = CoverBlocks.KeyFigures,
+        ["where-you-are"] = CoverBlocks.WhereYouAre,
+        ["next-actions"] = CoverBlocks.NextActions,
+        ["top-hazards"] = HazardPanels.Top,
+        ["find-out-first"] = OpenBlocks.FindOutFirst,
+        ["emergency-numbers"] = CoverBlocks.EmergencyNumbers,
+        ["contents"] = BackBlocks.Contents,
+        ["whose-is-it"] = WhoseIsIt.Of,
+        ["parties"] = PartyBlocks.All,
+        ["ways"] = WayBlocks.All,
+        ["sequence-calendar"] = SequenceCalendar.Of,
+        ["steps"] = StepBlocks.All,
+        ["day-timetable"] = DayTimetable.Of,
+        ["if-they-do-not-come"] = StepBlocks.IfTheyDoNotCome,
+        ["duties"] = StepBlocks.Duties,
+        ["hole-drawing"] = HoleDrawing.Of,
+        ["cabinet-drawing"] = CabinetDrawing.Of,
+        ["costs"] = MoneyBlocks.Costs,
+        ["cost-range"] = CostRange.Of,
+        ["cash-flow"] = MoneyBlocks.CashFlow,
+        ["papers"] = MoneyBlocks.Papers,
+        ["hazards"] = HazardPanels.Register,
+        ["off-supply"] = StepBlocks.OffSupply,
+        ["consents"] = PaperworkBlocks.Consents,
+        ["clocks"] = PaperworkBlocks.Clocks,
+        ["electrical-sheet"] = FactSheets.Electrical,
+        ["ground-sheet"] = FactSheets.Ground,
+        ["letters"] = PaperworkBlocks.Letters,
+        ["open-questions"] = OpenBlocks.All,
+        ["unasked"] = OpenBlocks.Unasked,
+        ["assumptions"] = OpenBlocks.Assumptions,
+        ["because"] = ReasonBlocks.All,
+        ["method"] = ReasonBlocks.Method,
+        ["glossary"] = BackBlocks.Glossary,
+        ["sources"] = BackBlocks.Sources,
+        [Index] = IndexBlock.All,
+    }.ToFrozenDictionary(StringComparer.Ordinal);
+}

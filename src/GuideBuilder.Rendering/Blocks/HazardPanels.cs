@@ -1,0 +1,58 @@
+using GuideBuilder.Rendering.Pages;
+
+namespace GuideBuilder.Rendering.Blocks;
+
+/// <summary>Hazards as panels under their signal word: what it is, what it does, how to avoid it, when to stop.</summary>
+internal static class HazardPanels
+{
+    /// <summary>Hazards that suspend everything else; nothing when there are none.</summary>
+    internal static ImmutableArray<Block> StopSigns(Bindery bindery)
+    {
+        ImmutableArray<Block> panels = [.. Make.WorstFirst(bindery.Plan.StopSigns).Select(h => Panel(bindery, h.Hazard.Item))];
+        return panels.IsEmpty ? [] : [new Block.Heading(1, null, Phrase.Of(bindery.Say("stop-heading"))), Make.Say(bindery, "stop-first"), .. Levels.Lower(panels, 1)];
+    }
+
+    /// <summary>At most five, worst first.</summary>
+    internal static ImmutableArray<Block> Top(Bindery bindery) => [.. Make.WorstFirst(bindery.Plan.Hazards).Take(5).Select(h => Panel(bindery, h.Hazard.Item))];
+
+    /// <summary>The register: a row a hazard, then a panel for those that could kill.</summary>
+    internal static ImmutableArray<Block> Register(Bindery bindery) => Make.Grid(
+        bindery,
+        "hazards-caption",
+        ["column-hazard", "column-signal", "column-people", "column-before", "column-after"],
+        Make.WorstFirst(bindery.Plan.Hazards).Select(h => Row(bindery, h.Hazard.Item)));
+
+    /// <summary>The hazards of a step, as panels.</summary>
+    internal static ImmutableArray<Block> Of(Bindery bindery, ImmutableArray<string> ids) =>
+        [.. Make.WorstFirst(bindery.Plan.Hazards.Where(h => ids.Contains(h.Hazard.Item.Id))).Select(h => Panel(bindery, h.Hazard.Item))];
+
+    /// <summary>One hazard in short: harm, the strongest controls, when to stop.</summary>
+    internal static Block Panel(Bindery bindery, Hazard hazard) => new Block.DangerPanel(
+        null,
+        hazard.Word,
+        bindery.Say($"signal-{SignalNames.Of(hazard.Word)}"),
+        1,
+        bindery.Link(hazard.Id),
+        [
+            .. bindery.Read(hazard.Cause),
+            .. bindery.Read(hazard.Harm),
+            .. Make.List(hazard.Controls.Select(c => bindery.ReadLine(c.What))),
+            .. Stop(bindery, hazard),
+        ]);
+
+    /// <summary>When to stop, as a sentence that begins with the word.</summary>
+    internal static ImmutableArray<Block> Stop(Bindery bindery, Hazard hazard) =>
+        hazard.StopWhen.IsEmpty ? [] : [new Block.Prose(Phrase.Of(new Inline.Strong(Phrase.Of(bindery.Say("stop-when") + " "))) + bindery.ReadLine(hazard.StopWhen))];
+
+    /// <summary>Severity and likelihood in words and figures.</summary>
+    internal static string Score(Bindery bindery, RiskScore score) =>
+        bindery.Say("risk-score", ("severity", bindery.Say(Invariant($"severity-{score.Severity}"))), ("likelihood", bindery.Say(Invariant($"likelihood-{score.Likelihood}"))));
+
+    private static GridRow Row(Bindery bindery, Hazard hazard) => Make.Row(
+        null,
+        bindery.Link(hazard.Id),
+        Phrase.Of(bindery.Say($"signal-{SignalNames.Of(hazard.Word)}")),
+        bindery.ReadLine(hazard.People),
+        Phrase.Of(Score(bindery, hazard.Before)),
+        Phrase.Of(Score(bindery, hazard.After)));
+}

@@ -1,0 +1,83 @@
+using GuideBuilder.Rendering.Pages;
+
+namespace GuideBuilder.Rendering.Blocks;
+
+/// <summary>The money of the chosen way.</summary>
+internal static class MoneyBlocks
+{
+    /// <summary>Every line of cost; those that may apply are listed and not added.</summary>
+    internal static ImmutableArray<Block> Costs(Bindery bindery)
+    {
+        var present = bindery.Plan.Costs.Where(c => c.Cost.IsPresent).ToList();
+        var added = present.Where(c => c.Added).ToList();
+        var open = present.Where(c => !c.Added).ToList();
+        var rows = added.Select(c => Row(bindery, c)).ToList();
+        return
+        [
+            .. Make.Grid(bindery, "costs-caption", ["column-line", "column-invoiced-by", "column-net#", "column-vat#", "column-gross#", "column-range"], rows.Count == 0 ? rows : [.. rows, Sum(bindery, added)]),
+            .. Make.Under(bindery, "costs-open", Open(bindery, open)),
+            .. added.Where(c => !c.Cost.Item.About.IsEmpty).Select(c => About(bindery, c)),
+        ];
+    }
+
+    /// <summary>What falls due when, in order of date.</summary>
+    internal static ImmutableArray<Block> CashFlow(Bindery bindery)
+    {
+        var currency = bindery.Plan.Money.Currency;
+        var due = bindery.Plan.Costs.Where(c => c is { Cost.IsPresent: true, Added: true, Due: not null }).OrderBy(c => c.Due).ToList();
+        var running = 0m;
+        var rows = due.Select(c => Make.Row(null, bindery.Dates.Say(c.Due!.Value), bindery.Link(c.Cost.Item.Id), Phrase.Of(Figures.Exact(c.Gross.Likely, currency)), Phrase.Of(Figures.Exact(running += c.Gross.Likely, currency))));
+        return Make.Grid(bindery, "cash-caption", ["column-due", "column-line", "column-gross#", "column-so-far#"], rows.ToList());
+    }
+
+    /// <summary>The papers that the household holds.</summary>
+    internal static ImmutableArray<Block> Papers(Bindery bindery) => bindery.Plan.Occasion.Edition == EditionKind.Public ? [] : Make.Grid(
+        bindery,
+        "papers-caption",
+        ["column-paper", "column-from", "column-dated", "column-valid-until", "column-amount#"],
+        bindery.Plan.Answers.Papers.Select(p => Paper(bindery, p)));
+
+    private static GridRow Row(Bindery bindery, PlannedCost cost)
+    {
+        var currency = bindery.Plan.Money.Currency;
+        return Make.Row(
+            cost.Cost.Item.Id,
+            bindery.Words(cost.Cost.Item.Title),
+            bindery.Link(cost.Cost.Item.InvoicedBy),
+            Phrase.Of(Figures.Exact(cost.Net.Likely, currency)),
+            Phrase.Of(Figures.Exact(cost.Gross.Likely - cost.Net.Likely, currency)),
+            Phrase.Of(Figures.Exact(cost.Gross.Likely, currency)),
+            Phrase.Of(cost.Quotation is null ? bindery.Money(cost.Gross) : bindery.Say("cost-quoted")));
+    }
+
+    private static GridRow Sum(Bindery bindery, List<PlannedCost> added)
+    {
+        var currency = bindery.Plan.Money.Currency;
+        var (net, gross) = (added.Sum(c => c.Net.Likely), added.Sum(c => c.Gross.Likely));
+        return Make.Row(null, Phrase.Of(bindery.Say("cost-sum")), Phrase.Empty, Phrase.Of(Figures.Exact(net, currency)), Phrase.Of(Figures.Exact(gross - net, currency)), Phrase.Of(Figures.Exact(gross, currency)), Phrase.Of(bindery.Money(bindery.Plan.Money.Gross))) with { IsSum = true };
+    }
+
+    private static ImmutableArray<Block> Open(Bindery bindery, List<PlannedCost> open) => open.Count == 0 ? [] : Make.Grid(
+        bindery,
+        "costs-open-caption",
+        ["column-line", "column-invoiced-by", "column-range", "column-settled-by"],
+        open.Select(c => Make.Row(c.Cost.Item.Id, bindery.Words(c.Cost.Item.Title), bindery.Link(c.Cost.Item.InvoicedBy), Phrase.Of(bindery.Money(c.Gross)), Sides.Settling(bindery, c.Cost.Because))));
+
+    private static Block.Entry About(Bindery bindery, PlannedCost cost)
+    {
+        var item = cost.Cost.Item;
+        ImmutableArray<SideLine> due = cost.Due is { } day ? [Sides.Line(bindery, "left-due", bindery.Dates.Say(day))] : [];
+        return new Block.Entry(null, 1, bindery.Words(item.Title), bindery.Read(item.About), [Sides.Who(bindery, item.InvoicedBy), .. due, Basis(bindery, cost), .. Sides.Of(bindery, cost.Cost)]);
+    }
+
+    private static SideLine Basis(Bindery bindery, PlannedCost cost) =>
+        Sides.Line(bindery, "left-figure", Phrase.Of(cost.Quotation is null ? $"{bindery.Say(Marks.LabelOf(cost.Price.Basis.Mark))}. {bindery.Say("prices-of-year", ("0", Invariant($"{cost.Price.Year}")))}" : bindery.Say("cost-quoted")));
+
+    private static GridRow Paper(Bindery bindery, Paper paper) => Make.Row(
+        null,
+        Phrase.Of(bindery.Say($"paper-{Marks.NameOf(paper.Kind)}") + (paper.Reference is { Length: > 0 } reference ? " " + reference : "")),
+        paper.From is { } from ? bindery.Link(from) : Phrase.Empty,
+        paper.Dated is { } dated ? bindery.Dates.Say(dated) : Phrase.Empty,
+        paper.ValidUntil is { } until ? bindery.Dates.Say(until) : Phrase.Empty,
+        Phrase.Of(paper.Amount is { } amount ? bindery.Answers.Say(amount, null) : ""));
+}

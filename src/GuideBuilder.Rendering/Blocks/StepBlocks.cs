@@ -1,0 +1,43 @@
+using GuideBuilder.Rendering.Pages;
+
+namespace GuideBuilder.Rendering.Blocks;
+
+/// <summary>The steps of the chosen way: all of them, and the household's own.</summary>
+internal static class StepBlocks
+{
+    /// <summary>Every present step in order of its earliest start, then those that may apply without a date.</summary>
+    internal static ImmutableArray<Block> All(Bindery bindery) => [.. InOrder(bindery.Plan).Select(s => Entry(bindery, s))];
+
+    /// <summary>The household's steps as boxes to tick, each with its link and what shows that it is done.</summary>
+    internal static ImmutableArray<Block> Duties(Bindery bindery) =>
+        [.. InOrder(bindery.Plan).Where(s => s.Step.Item.IsDuty).Select(s => Duty(bindery, s))];
+
+    /// <summary>What happens if a party does not come on the day: the words of each step of a meeting.</summary>
+    internal static ImmutableArray<Block> IfTheyDoNotCome(Bindery bindery) =>
+    [
+        .. InOrder(bindery.Plan)
+            .Where(s => s.Step.Item is { Meeting: not null, IfItGoesWrong.IsEmpty: false })
+            .Select(s => new Block.Entry(null, 1, bindery.Link(s.Step.Item.Id), bindery.Read(s.Step.Item.IfItGoesWrong), [Sides.Who(bindery, s.Step.Item.Party)])),
+    ];
+
+    /// <summary>Steps while the house is without supply, and how long that is.</summary>
+    internal static ImmutableArray<Block> OffSupply(Bindery bindery) =>
+    [
+        Make.Say(bindery, "off-supply-hours", ("hours", bindery.Ranges.Hours(bindery.Plan.Schedule.OffSupplyHours))),
+        .. Make.List(InOrder(bindery.Plan).Where(s => s.Step.Item.SupplyOff).Select(s => bindery.Link(s.Step.Item.Id))),
+    ];
+
+    /// <summary>Present steps: dated ones by their earliest start, then undated ones.</summary>
+    internal static IEnumerable<PlannedStep> InOrder(Plan plan) =>
+        plan.Steps.Where(s => s.Step.IsPresent).OrderBy(s => s.Dates?.EarliestStart ?? LocalDate.MaxIsoValue).ThenBy(s => s.Dates?.EarliestFinish ?? LocalDate.MaxIsoValue);
+
+    private static Block.Entry Entry(Bindery bindery, PlannedStep step) =>
+        new Block.Entry(null, 1, bindery.Link(step.Step.Item.Id), bindery.Read(step.Step.Item.About), Sides.OfStep(bindery, step));
+
+    private static Block.Entry Duty(Bindery bindery, PlannedStep step)
+    {
+        var item = step.Step.Item;
+        ImmutableArray<Block> text = [.. bindery.Read(item.About), new Block.Ticks([new Tick($"done-{item.Id}", Phrase.Of(bindery.Say("tick-done", ("task", item.Title.Words))))])];
+        return new Block.Entry(null, 1, bindery.Link(item.Id), text, Sides.OfStep(bindery, step));
+    }
+}

@@ -1,0 +1,7 @@
+namespace GuideBuilder.Rendering;
+
+/// <summary>A handbook in memory: its files in a decided order, the cover first.</summary>
+public sealed record BoundBook(string Id, ImmutableArray<BoundFile> Files);
+
+/// <summary>One file: its name relative to the handbook's folder, made from ids only, and its bytes.</summary>
+public sealed record BoundFile(string Name, ReadOnlyMemory<byte> Bytes);

@@ -1,0 +1,231 @@
+using GuideBuilder.Rendering.Pages;
+
+namespace GuideBuilder.Rendering.Html;
+
+/// <summary>How one edition of the book writes its pages: where a home is addressed from a page, how far headings are lowered, and what stands before every id on a page.</summary>
+internal sealed record Manner(Func<string, Home, string> Address, int Depth, Func<string, string> IdPrefix)
+{
+    /// <summary>A file for each page.</summary>
+    internal static Manner Files { get; } = new(
+        (from, home) => (home.Page == from && home.Fragment is not null ? "" : FileOf(home.Page)) + (home.Fragment is null ? "" : "#" + home.Fragment),
+        0,
+        _ => "");
+
+    /// <summary>Every page one level down in one file.</summary>
+    internal static Manner Paper { get; } = new(
+        (_, home) => "#" + home.Page + (home.Fragment is null ? "" : "--" + home.Fragment),
+        1,
+        page => page + "--");
+
+    /// <summary>The file that a page is written to.</summary>
+    internal static string FileOf(string page) => page == BookOrder.Cover ? "index.html" : page + ".html";
+}
+
+/// <summary>Writes the blocks of one page as HTML.</summary>
+internal sealed class PageWriter
+{
+    private readonly Manner _manner;
+    private readonly HtmlWriter _out = new();
+    private readonly PhraseWriter _phrases;
+    private readonly string _prefix;
+    private int _unnamed;
+
+    private PageWriter(Page page, Manner manner, Addresses addresses, Phrases labels, FaultList faults)
+    {
+        _manner = manner;
+        _prefix = manner.IdPrefix(page.Id);
+        _phrases = new(_out, page.Id, manner, addresses, labels, faults);
+    }
+
+    /// <summary>The page's blocks, without its title.</summary>
+    internal static string Write(Page page, Manner manner, Addresses addresses, Phrases labels, FaultList faults)
+    {
+        var writer = new PageWriter(page, manner, addresses, labels, faults);
+        writer.Blocks(page.Blocks);
+        return writer._out.ToString();
+    }
+
+    private void Blocks(ImmutableArray<Block> blocks)
+    {
+        foreach (var block in blocks)
+        {
+            Write(block);
+        }
+    }
+
+    private void Write(Block block)
+    {
+        switch (block)
+        {
+            case Block.Prose prose:
+                Element("p", prose.Words);
+                break;
+            case Block.Heading heading:
+                Title(heading.Level, heading.Anchor, heading.Words);
+                break;
+            case Block.Listing listing:
+                List(listing);
+                break;
+            case Block.Definitions definitions:
+                Define(definitions);
+                break;
+            case Block.Quotation quotation:
+                _out.Open("blockquote");
+                Blocks(quotation.Inside);
+                _out.CloseLine();
+                break;
+            case Block.ExactLines exact:
+                _out.Open("pre").Text(exact.Text).CloseLine();
+                break;
+            case Block.Divider:
+                _out.Void("hr").Line();
+                break;
+            case Block.Entry entry:
+                Entry(entry);
+                break;
+            case Block.Grid grid:
+                Grid(grid);
+                break;
+            case Block.DangerPanel panel:
+                Panel(panel);
+                break;
+            case Block.Drawing drawing:
+                PictureWriter.Write(_out, drawing, _prefix);
+                break;
+            case Block.Ticks ticks:
+                Ticks(ticks);
+                break;
+            case Block.Sheet sheet:
+                _out.Open("div", ("class", "sheet")).Line();
+                Blocks(sheet.Inside);
+                _out.CloseLine();
+                break;
+            default:
+                throw new UnreachableException();
+        }
+    }
+
+    private void Element(string tag, Phrase words, string? id = null)
+    {
+        _out.Open(tag, ("id", id));
+        _phrases.Write(words);
+        _out.CloseLine();
+    }
+
+    private void Title(int level, string? anchor, Phrase words) => Element(Invariant($"h{Math.Min(6, level + 1 + _manner.Depth)}"), words, Id(anchor));
+
+    private string? Id(string? anchor) => anchor is null ? null : _prefix + anchor;
+
+    private void List(Block.Listing listing)
+    {
+        _out.Open(listing.Numbered ? "ol" : "ul").Line();
+        foreach (var item in listing.Items)
+        {
+            _out.Open("li");
+            Item(item);
+            _out.CloseLine();
+        }
+
+        _out.CloseLine();
+    }
+
+    // A single paragraph needs no element of its own inside an item, a cell or a definition.
+    private void Item(ImmutableArray<Block> blocks)
+    {
+        if (blocks is [Block.Prose only])
+        {
+            _phrases.Write(only.Words);
+            return;
+        }
+
+        Blocks(blocks);
+    }
+
+    private void Define(Block.Definitions definitions)
+    {
+        _out.Open("dl").Line();
+        foreach (var item in definitions.Items)
+        {
+            Element("dt", item.Term, Id(item.Anchor));
+            _out.Open("dd");
+            Item(item.Said);
+            _out.CloseLine();
+        }
+
+        _out.CloseLine();
+    }
+
+    private void Entry(Block.Entry entry)
+    {
+        _out.Open(entry.Title.IsEmpty ? "div" : "section", ("class", "entry"), ("id", Id(entry.Anchor))).Line();
+        if (!entry.Title.IsEmpty)
+        {
+            Title(entry.Level, null, entry.Title);
+        }
+
+        _out.Open("div", ("class", "text")).Line();
+        Blocks(entry.Text);
+        _out.CloseLine();
+        Side(entry.Lines);
+        _out.CloseLine();
+    }
+
+    private void Side(ImmutableArray<SideLine> lines)
+    {
+        if (lines.IsEmpty)
+        {
+            return;
+        }
+
+        _out.Open("div", ("class", "side")).Line();
+        foreach (var line in lines)
+        {
+            _out.Open("p").Open("b").Text(line.Label + ":").Close().Text(" ");
+            _phrases.Write(line.Says);
+            _out.CloseLine();
+        }
+
+        _out.CloseLine();
+    }
+
+    private void Ticks(Block.Ticks ticks)
+    {
+        _out.Open("ul", ("class", "ticks")).Line();
+        foreach (var box in ticks.Boxes)
+        {
+            _out.Open("li").Void("input", ("type", "checkbox"), ("id", Id(box.Id))).Open("label", ("for", Id(box.Id)));
+            _phrases.Write(box.Task);
+            _out.Close().CloseLine();
+        }
+
+        _out.CloseLine();
+    }
+
+    private void Panel(Block.DangerPanel panel)
+    {
+        var word = SignalNames.Of(panel.Word);
+        _out.Open("div", ("class", $"panel {word}"), ("id", Id(panel.Anchor))).Line().Open("p", ("class", "signal"));
+        if (panel.Word != SignalWord.Notice)
+        {
+            PictureWriter.Triangle(_out);
+        }
+
+        _out.Open("b").Text(panel.WordText).Close().CloseLine().Open("div", ("class", "message")).Line();
+        if (!panel.Title.IsEmpty)
+        {
+            Title(panel.Level, null, panel.Title);
+        }
+
+        Blocks(panel.Text);
+        _out.CloseLine().CloseLine();
+    }
+
+    private void Grid(Block.Grid grid)
+    {
+        var caption = Invariant($"{_prefix}table-{++_unnamed}");
+        var wide = grid.Columns.Length > 3 && !grid.Caption.IsEmpty;
+        _out.Open("div", ("class", wide ? "grid wide" : "grid"), ("role", wide ? "group" : null), ("aria-labelledby", wide ? caption : null), ("tabindex", wide ? "0" : null));
+        GridWriter.Write(_out, _phrases, grid, caption, Id);
+        _out.CloseLine();
+    }
+}

@@ -1,0 +1,98 @@
+using GuideBuilder.Rendering.Pages;
+
+namespace GuideBuilder.Rendering.Html;
+
+/// <summary>Writes what stands within a line, and gives links their addresses.</summary>
+internal sealed class PhraseWriter
+{
+    private readonly HtmlWriter _out;
+    private readonly string _page;
+    private readonly Manner _manner;
+    private readonly Addresses _addresses;
+    private readonly Phrases _labels;
+    private readonly FaultList _faults;
+
+    internal PhraseWriter(HtmlWriter html, string page, Manner manner, Addresses addresses, Phrases labels, FaultList faults) =>
+        (_out, _page, _manner, _addresses, _labels, _faults) = (html, page, manner, addresses, labels, faults);
+
+    /// <summary>Writes a phrase.</summary>
+    internal void Write(Phrase phrase)
+    {
+        foreach (var part in phrase.Parts)
+        {
+            Write(part);
+        }
+    }
+
+    private void Write(Inline part)
+    {
+        switch (part)
+        {
+            case Inline.Words words:
+                _out.Text(words.Text);
+                break;
+            case Inline.Strong strong:
+                Element("strong", strong.Inside);
+                break;
+            case Inline.Stressed stressed:
+                Element("em", stressed.Inside);
+                break;
+            case Inline.Exact exact:
+                _out.Open("code", ("translate", "no")).Text(exact.Text).Close();
+                break;
+            case Inline.Link link:
+                Link(link);
+                break;
+            case Inline.Gap gap:
+                _out.Open("span", ("class", "gap")).Text(_labels.Say("gap", ("name", gap.Name))).Close();
+                break;
+            case Inline.Date date:
+                _out.Open("time", ("datetime", NodaTime.Text.LocalDatePattern.Iso.Format(date.Day))).Text(date.Text).Close();
+                break;
+            case Inline.InLanguage other:
+                Element("span", other.Inside, ("lang", other.Language));
+                break;
+            case Inline.LineEnd:
+                _out.Void("br");
+                break;
+            default:
+                throw new UnreachableException();
+        }
+    }
+
+    private void Link(Inline.Link link)
+    {
+        var address = link.To switch
+        {
+            Target.Outside outside => outside.Address,
+            Target.File file => file.Name,
+            _ => Inside(link.To),
+        };
+
+        if (address is null)
+        {
+            Write(link.Inside);
+            return;
+        }
+
+        Element("a", link.Inside, ("href", address));
+    }
+
+    private string? Inside(Target target)
+    {
+        if (_addresses.Find(target) is { } home)
+        {
+            return home == new Home(_page, null) ? null : _manner.Address(_page, home);
+        }
+
+        _faults.Add(RenderingFaults.LinkUnresolved(Place.None, target is Target.Item item ? item.Id : ((Target.Reason)target).Id, ""));
+        return null;
+    }
+
+    private void Element(string tag, Phrase inside, params (string Name, string? Value)[] attributes)
+    {
+        _out.Open(tag, attributes);
+        Write(inside);
+        _out.Close();
+    }
+}

@@ -1,0 +1,72 @@
+namespace GuideBuilder.Rendering.Pages;
+
+/// <summary>One line of the list of chapters: a page, or the home pages of a kind of item.</summary>
+internal sealed record ChapterLine(string? Page, PageKind? PagesOf, Place Place);
+
+/// <summary>Reads look/chapters.txt: a page id a line, in reading order; an indented <c>pages of …</c> puts item pages there; # begins a remark.</summary>
+internal static class BookOrder
+{
+    /// <summary>The id of the first page.</summary>
+    internal const string Cover = "cover";
+
+    /// <summary>The file of the look that lists the chapters.</summary>
+    internal const string FileName = "chapters.txt";
+
+    private const string PagesOf = "pages of ";
+
+    private static readonly FrozenDictionary<string, PageKind> Kinds = new Dictionary<string, PageKind>(StringComparer.Ordinal)
+    {
+        ["parties"] = PageKind.Party, ["ways"] = PageKind.Way, ["steps"] = PageKind.Step, ["hazards"] = PageKind.Hazard, ["letters"] = PageKind.Letter,
+    }.ToFrozenDictionary(StringComparer.Ordinal);
+
+    /// <summary>The lines of the list, with pages that it forgets at the end; wrong lines are faults.</summary>
+    internal static ImmutableArray<ChapterLine> Read(LocalText list, ImmutableArray<Template> pages, FaultList faults)
+    {
+        var written = pages.Select(p => p.Id).ToHashSet(StringComparer.Ordinal);
+        var lines = list.Words.ReplaceLineEndings("\n").Split('\n')
+            .Select((words, i) => Line(words, new Place(list.Place.Path, list.Place.Line + i, 1), written, faults))
+            .OfType<ChapterLine>()
+            .ToList();
+        var listed = lines.Select(l => l.Page).ToHashSet(StringComparer.Ordinal);
+        foreach (var page in pages.Where(p => !listed.Contains(p.Id)))
+        {
+            faults.Add(RenderingFaults.ChapterUnlisted(page.Text.Place, page.Id));
+            lines.Add(new(page.Id, null, page.Text.Place));
+        }
+
+        return [.. lines];
+    }
+
+    private static ChapterLine? Line(string words, Place place, HashSet<string> written, FaultList faults)
+    {
+        var line = words.Trim();
+        if (line.Length == 0 || line.StartsWith('#'))
+        {
+            return null;
+        }
+
+        if (line.StartsWith(PagesOf, StringComparison.Ordinal))
+        {
+            return Kind(line[PagesOf.Length..], place, faults);
+        }
+
+        if (written.Contains(line))
+        {
+            return new(line, null, place);
+        }
+
+        faults.Add(RenderingFaults.ChapterMissing(place, line));
+        return null;
+    }
+
+    private static ChapterLine? Kind(string name, Place place, FaultList faults)
+    {
+        if (Kinds.TryGetValue(name, out var kind))
+        {
+            return new(null, kind, place);
+        }
+
+        faults.Add(RenderingFaults.ChapterKindUnknown(place, name));
+        return null;
+    }
+}

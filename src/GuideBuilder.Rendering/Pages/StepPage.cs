@@ -1,0 +1,63 @@
+using GuideBuilder.Rendering.Blocks;
+
+namespace GuideBuilder.Rendering.Pages;
+
+/// <summary>The home page of a step: what it is, who and when, how to do it, how to see that it is done, what can go wrong.</summary>
+internal static class StepPage
+{
+    internal static ImmutableArray<Block> Of(Bindery bindery, PlannedStep planned)
+    {
+        var step = planned.Step.Item;
+        return
+        [
+            new Block.Entry(null, 1, Phrase.Empty, bindery.Read(step.About), [.. Sides.OfStep(bindery, planned), .. More(bindery, planned)]),
+            .. Danger(bindery, step),
+            .. Make.Under(bindery, "step-how-to", step.HowTo),
+            .. Make.Under(bindery, "step-done-when", Done(bindery, step)),
+            .. Make.Under(bindery, "step-goes-wrong", step.IfItGoesWrong),
+            .. Make.Under(bindery, "step-who-instead", step.WhoInstead),
+            .. Make.Under(bindery, "step-pays", Make.List(step.Costs.Where(bindery.Items.IsPresent).Select(c => Pay(bindery, c)))),
+            .. Make.Under(bindery, "step-after", Make.List(step.After.Where(l => bindery.Items.IsPresent(l.Step)).Select(l => bindery.Link(l.Step)))),
+            .. Make.Under(bindery, "step-needs", Make.List(step.Needs.Where(bindery.Items.IsPresent).Select(bindery.Link))),
+            .. Make.Under(bindery, "step-before", Make.List(Followers(bindery, step).Select(bindery.Link))),
+        ];
+    }
+
+    private static ImmutableArray<SideLine> More(Bindery bindery, PlannedStep planned)
+    {
+        var step = planned.Step.Item;
+        return
+        [
+            Sides.Line(bindery, "left-how-long", Phrase.Of(step.Hours is { } hours ? bindery.Ranges.Hours(hours) : bindery.Ranges.Of(step.Takes))),
+            .. Spare(bindery, planned),
+            .. step.SupplyOff ? [Sides.Line(bindery, "left-supply", Phrase.Of(bindery.Say("supply-off")))] : ImmutableArray<SideLine>.Empty,
+            .. step.Letter is { } letter ? [Sides.Line(bindery, "left-letter", CoverBlocks.LetterLink(bindery, letter))] : ImmutableArray<SideLine>.Empty,
+        ];
+    }
+
+    private static ImmutableArray<SideLine> Spare(Bindery bindery, PlannedStep planned) => planned.Dates switch
+    {
+        null or { Done: true } => [],
+        { TotalFloat: <= 0 } => [Sides.Line(bindery, "left-spare", Phrase.Of(bindery.Say("spare-none")))],
+        { TotalFloat: var spare } => [Sides.Line(bindery, "left-spare", Phrase.Of($"{Figures.Plain(spare)} {bindery.Labels.Count("unit-working-day", spare)}"))],
+    };
+
+    private static ImmutableArray<Block> Danger(Bindery bindery, Step step) => HazardPanels.Of(bindery, step.Hazards);
+
+    // A list of signs becomes boxes to tick; words stay words, with one box for the task as a whole.
+    private static ImmutableArray<Block> Done(Bindery bindery, Step step)
+    {
+        var said = bindery.Read(step.DoneWhen, 2);
+        var signs = said.OfType<Block.Listing>().SelectMany(l => l.Items).Select(i => Phrase.Join(" ", i.OfType<Block.Prose>().Select(p => p.Words))).ToList();
+        var whole = new Tick($"done-{step.Id}", Phrase.Of(bindery.Say("tick-done", ("task", step.Title.Words))));
+        return said.IsEmpty && !step.IsDuty
+            ? []
+            : [.. said.Where(b => b is not Block.Listing), new Block.Ticks([.. signs.Select((s, i) => new Tick(Invariant($"done-{step.Id}-{i + 1}"), s)), whole])];
+    }
+
+    private static Phrase Pay(Bindery bindery, string cost) =>
+        bindery.Link(cost) + Phrase.Of(": " + bindery.Money(bindery.Items.Cost(cost)!.Gross));
+
+    private static IEnumerable<string> Followers(Bindery bindery, Step step) =>
+        bindery.Plan.Steps.Where(s => s.Step.IsPresent && s.Step.Item.After.Any(l => l.Step == step.Id)).Select(s => s.Step.Item.Id);
+}

@@ -1,0 +1,91 @@
+using GuideBuilder.Rendering.Markup;
+using GuideBuilder.Rendering.Pages;
+using Scriban.Parsing;
+using Scriban.Runtime;
+
+namespace GuideBuilder.Rendering.Templates;
+
+/// <summary>The values and functions that texts, pages and letters may use: the whole of what templates can name.</summary>
+internal sealed class TemplateNames
+{
+    private readonly Plan _plan;
+    private readonly Items _items;
+    private readonly Phrases _labels;
+    private readonly Dates _dates;
+    private readonly Ranges _ranges;
+    private readonly AnswerWords _answers;
+
+    private TemplateNames(Plan plan, Items items, Phrases labels, Dates dates, Ranges ranges, AnswerWords answers) =>
+        (_plan, _items, _labels, _dates, _ranges, _answers) = (plan, items, labels, dates, ranges, answers);
+
+    /// <summary>The names for a plan.</summary>
+    internal static ScriptObject Of(Plan plan, Items items, Phrases labels, Dates dates, Ranges ranges, AnswerWords answers)
+    {
+        var names = new TemplateNames(plan, items, labels, dates, ranges, answers);
+        var all = new ScriptObject(StringComparer.Ordinal)
+        {
+            ["nation"] = plan.Nation.Id,
+            ["body"] = new Function(1, names.Body),
+            ["answer"] = new Function(1, (span, words) => names.Answer(span, words[0])),
+            ["known"] = new Function(1, (span, words) => names.Given(span, words[0]).Standing == Standing.Known),
+            ["holds"] = new Function(2, (span, words) => Holds(names.Given(span, words[0]), words[1])),
+            ["present"] = new Function(1, (span, words) => items.IsPresent(names.Item(span, words[0]))),
+            ["settled"] = new Function(1, (span, words) => items.State(names.Item(span, words[0])) == ItemState.Settled),
+            ["start_of"] = new Function(1, (span, words) => names.Date(span, words[0], d => d.EarliestStart)),
+            ["finish_of"] = new Function(1, (span, words) => names.Date(span, words[0], d => d.EarliestFinish)),
+            ["book_by"] = new Function(1, (span, words) => names.Date(span, words[0], d => d.BookBy)),
+            ["amount_of"] = new Function(1, (span, words) => names.Amount(span, words[0])),
+            ["label"] = new Function(1, (_, words) => labels.Say(words[0])),
+            ["block"] = new Function(1, (span, words) => new BlockCall(words[0], span)),
+            ["note"] = new Function(1, (_, words) => Gap(words[0])),
+        };
+        all.IsReadOnly = true;
+        return all;
+    }
+
+    private static Ready Gap(string name) => new($"[{Escaping.CommonMark(name)}]({InlineReader.GapScheme}fill)");
+
+    private static bool Holds(Given given, string option) => given is { Standing: Standing.Known } && given.Value switch
+    {
+        Value.Option one => one.Id == option,
+        Value.Several several => several.Ids.Contains(option),
+        _ => false,
+    };
+
+    private string Body(SourceSpan span, ImmutableArray<string> words) =>
+        _plan.Nation.Bodies.GetValueOrDefault(words[0])?.Words
+        ?? throw new TemplateFault(span, p => RenderingFaults.UnknownItem(p, "body", words[0], Nearest.To(words[0], _plan.Nation.Bodies.Keys)));
+
+    private object Answer(SourceSpan span, string name)
+    {
+        var given = Given(span, name);
+        return _answers.Of(given) ?? (object)Gap(given is Given.Answered answered ? answered.Question.Label.Words : name);
+    }
+
+    private Given Given(SourceSpan span, string name)
+    {
+        if (name == CalculatedFact.Way)
+        {
+            return new Given.Set(name, new Value.Option(_plan.ChosenWay.Item.Id));
+        }
+
+        return _plan.Facts.Derived.TryGetValue(name, out var fact) ? fact
+            : _plan.Answers.ByName.TryGetValue(name, out var answer) ? answer
+            : throw new TemplateFault(span, p => RenderingFaults.UnknownItem(p, "answer or fact", name, Nearest.To(name, [.. _plan.Answers.ByName.Keys, .. _plan.Facts.Derived.Keys])));
+    }
+
+    private string Item(SourceSpan span, string id) =>
+        _items.Find(id) is not null ? id : throw new TemplateFault(span, p => RenderingFaults.UnknownItem(p, "item", id, Nearest.To(id, _items.Ids)));
+
+    private string Date(SourceSpan span, string id, Func<StepDates, LocalDate> which)
+    {
+        var step = _items.Step(id) ?? throw new TemplateFault(span, p => RenderingFaults.UnknownItem(p, "step", id, Nearest.To(id, _items.StepIds)));
+        return step.Dates is { } dates ? _dates.Long(which(dates)) : _labels.Say("date-open");
+    }
+
+    private string Amount(SourceSpan span, string id)
+    {
+        var cost = _items.Cost(id) ?? throw new TemplateFault(span, p => RenderingFaults.UnknownItem(p, "cost", id, Nearest.To(id, _items.CostIds)));
+        return _ranges.Money(cost.Gross, _plan.Nation.Currency);
+    }
+}

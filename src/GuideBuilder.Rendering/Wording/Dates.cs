@@ -1,0 +1,45 @@
+namespace GuideBuilder.Rendering.Wording;
+
+/// <summary>Writes dates with the names of labels.yaml. The public edition has no calendar dates: it counts weeks from the first day of the plan.</summary>
+internal sealed class Dates
+{
+    private readonly Phrases _phrases;
+    private readonly LocalDate? _weeksFrom;
+
+    internal Dates(Phrases phrases, LocalDate? weeksFrom) => (_phrases, _weeksFrom) = (phrases, weeksFrom);
+
+    /// <summary>Thursday 23 April 2026.</summary>
+    internal string Long(LocalDate day) => _weeksFrom is { } from ? Week(from, day) : $"{Weekday(day)} {Short(day)}";
+
+    /// <summary>23 April 2026.</summary>
+    internal string Short(LocalDate day) => _weeksFrom is { } from ? Week(from, day) : Invariant($"{day.Day} {Month(day)} {day.Year}");
+
+    /// <summary>April.</summary>
+    internal string Month(LocalDate day) => _phrases.Say(Invariant($"month-{day.Month}"));
+
+    /// <summary>Apr; in the public edition the number of its week.</summary>
+    internal string MonthShort(LocalDate day) => _weeksFrom is { } from ? Week(from, day) : _phrases.Say(Invariant($"month-short-{day.Month}"));
+
+    /// <summary>The long form as an inline that a machine can read too.</summary>
+    internal Phrase Say(LocalDate day) => Marked(day, Long(day));
+
+    /// <summary>The short form as an inline that a machine can read too.</summary>
+    internal Phrase SayShort(LocalDate day) => Marked(day, Short(day));
+
+    /// <summary>From an early to a late day, or the one day.</summary>
+    internal Phrase Range(DateRange range) => Span(range.Early, range.Late);
+
+    /// <summary>From the first to the last day, or the one day.</summary>
+    internal Phrase Span(LocalDate first, LocalDate last) =>
+        first == last ? Say(first) : _phrases.Compose("from-to", ("0", SayShort(first)), ("1", SayShort(last)));
+
+    private string Weekday(LocalDate day) => _phrases.Say(Invariant($"weekday-{(int)day.DayOfWeek}"));
+
+    private string Week(LocalDate from, LocalDate day)
+    {
+        var days = Period.DaysBetween(from, day);
+        return _phrases.Say("week-of-plan", ("0", Invariant($"{(days < 0 ? 0 : (days / 7) + 1)}")));
+    }
+
+    private Phrase Marked(LocalDate day, string words) => _weeksFrom is null ? Phrase.Of(new Inline.Date(day, words)) : Phrase.Of(words);
+}

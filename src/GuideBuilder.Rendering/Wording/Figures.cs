@@ -1,0 +1,19 @@
+namespace GuideBuilder.Rendering.Wording;
+
+/// <summary>Writes numbers and money, the same on every machine.</summary>
+internal static class Figures
+{
+    /// <summary>A number with up to two places and thousands set apart by commas.</summary>
+    internal static string Plain(decimal number) => Invariant($"{number:#,0.##}");
+
+    /// <summary>A sum to the penny, without pence when whole: £1,180 or £1,180.50.</summary>
+    internal static string Exact(decimal sum, Unit currency) =>
+        sum < 0 ? "−" + Exact(-sum, currency)
+        : currency.Symbol + (sum == decimal.Truncate(sum) ? Invariant($"{sum:#,0}") : Invariant($"{sum:#,0.00}"));
+
+    /// <summary>A sum to the nearest whole pound or euro, halves away from nothing: what a range is printed in.</summary>
+    internal static string Rough(decimal sum, Unit currency) => Exact(decimal.Round(sum, 0, MidpointRounding.AwayFromZero), currency);
+
+    /// <summary>A share as a whole percentage: 0.2 is 20 %.</summary>
+    internal static string Percent(decimal share) => Invariant($"{share * 100:0.##} %");
+}

@@ -1,0 +1,36 @@
+namespace GuideBuilder.Rendering.Wording;
+
+/// <summary>Writes uncertain amounts: always from a low to a high, with the likely between.</summary>
+internal sealed class Ranges
+{
+    private readonly Phrases _phrases;
+
+    internal Ranges(Phrases phrases) => _phrases = phrases;
+
+    /// <summary>From £1,400 to £3,100, most likely £2,050.</summary>
+    internal string Money(ThreePoint sums, Unit currency) => Say("", sums, s => Figures.Rough(s, currency));
+
+    /// <summary>From 3 to 6 hours, most likely 4.</summary>
+    internal string Hours(ThreePoint hours) => Say("hour", hours, Figures.Plain);
+
+    /// <summary>An amount of days or hours in whichever unit it is counted.</summary>
+    internal string Of(Model.Duration takes) => Say(UnitName(takes.Unit), takes.Amount, Figures.Plain);
+
+    private static string UnitName(DayCount unit) => unit switch
+    {
+        DayCount.WorkingDays => "working-day",
+        DayCount.CalendarDays => "calendar-day",
+        DayCount.Hours => "hour",
+        _ => throw new UnreachableException(),
+    };
+
+    // The unit stands after the range's own figures: from 3 to 6 hours, most likely 4.
+    private string Say(string unit, ThreePoint amount, Func<decimal, string> write)
+    {
+        var (low, likely, high) = (write(amount.Low), write(amount.Likely), write(amount.High));
+        var name = unit.Length == 0 ? "" : " " + _phrases.Count($"unit-{unit}", low == high ? amount.Low : 2);
+        return low == high ? low + name
+            : likely == low || likely == high ? _phrases.Say("from-to", ("0", low), ("1", high + name))
+            : _phrases.Say("range-likely", ("from", low), ("to", high + name), ("likely", likely));
+    }
+}
