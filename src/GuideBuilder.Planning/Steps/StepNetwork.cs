@@ -12,10 +12,11 @@ internal sealed record StepNetwork(ImmutableArray<Step> Steps, PartyCalendars Ca
         var steps = inWorld.Where(s => calendars.Has(s.Party)).ToImmutableArray();
         var present = steps.Select(s => s.Id).ToFrozenSet(StringComparer.Ordinal);
         var goal = Deadlines.Goal(steps).Select(s => s.Id).ToFrozenSet(StringComparer.Ordinal);
+        var bridges = new Bridges(present, all);
         var pins = LogPins.Of(log, steps);
         return new(steps, calendars, pins, new(
             [.. steps.Select(s => ActivityOf(s, calendars, pins.GetValueOrDefault(s.Id), goal.Contains(s.Id) ? neededBy : null))],
-            [.. steps.SelectMany(s => Bridges.Over(s, present, all).Select(l => PrecedenceOf(l, s, calendars)))],
+            [.. steps.SelectMany(s => bridges.Of(s).Select(l => PrecedenceOf(l, s, calendars)))],
             [.. steps.SelectMany(s => s.NoLaterThan.Where(l => present.Contains(l.Step)).Select(l => new Maximal(s.Id, l.Step, l.Before, calendars.OfLag(l.Of, l.Whose))))]));
     }
 
