@@ -17,7 +17,7 @@ public static class Quantiles
     }
 
     /// <summary>The quantiles of values that count by weight (0 or more, at least one above).</summary>
-    public static Quantiles<T> Of<T>(IEnumerable<(T Value, double Weight)> values)
+    public static Quantiles<T> OfWeighted<T>(IEnumerable<(T Value, double Weight)> values)
         where T : IComparable<T>
     {
         var sorted = values.Where(v => v.Weight > 0).OrderBy(v => v.Value).ToArray();
