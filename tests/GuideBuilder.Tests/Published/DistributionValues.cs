@@ -24,7 +24,7 @@ public sealed class DistributionValues
         Assert.Equal(mean, low + (table.Mean * grain), 4);
         Assert.Equal(mean, values.Average(), 0.001 * (high - low));
         Assert.Equal(variance, values.Average(v => (v - mean) * (v - mean)), 0.01 * variance);
-        var quantiles = Quantiles.Of(values);
+        var quantiles = Quantiles.OfEqual(values);
         Assert.All([(p10, quantiles.P10), (p50, quantiles.P50), (p80, quantiles.P80), (p90, quantiles.P90)], q => Assert.Equal(q.Item1, q.Item2, grain));
     }
 
@@ -77,7 +77,7 @@ public sealed class DistributionValues
     {
         double At(double u) => u <= (m - a) / (b - a) ? a + Math.Sqrt(u * (b - a) * (m - a)) : b - Math.Sqrt((1 - u) * (b - a) * (b - m));
         var amount = ThreePoint.Of((decimal)a, (decimal)m, (decimal)b)!;
-        var pert = Quantiles.Of(Spread(SamplingTable.Amount(amount)).Select(s => SamplingTable.ValueAt(amount, s)).ToArray());
+        var pert = Quantiles.OfEqual(Spread(SamplingTable.Amount(amount)).Select(s => SamplingTable.ValueAt(amount, s)).ToArray());
 
         Assert.Equal((mean, variance), ((a + m + b) / 3, Math.Round(((a * a) + (m * m) + (b * b) - (a * m) - (a * b) - (m * b)) / 18, 6)));
         Assert.Equal((p50, p90), (Math.Round(At(0.5), 4), Math.Round(At(0.9), 4)));

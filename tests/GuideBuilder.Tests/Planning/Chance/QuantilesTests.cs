@@ -7,24 +7,24 @@ public sealed class QuantilesTests
     [Fact]
     public void A_quantile_is_the_smallest_value_that_its_share_does_not_exceed()
     {
-        Assert.Equal(new(1, 1, 5, 8, 9, 10), Quantiles.Of(Enumerable.Range(1, 10).Reverse().ToArray()));
-        Assert.Equal(new(7, 7, 7, 7, 7, 7), Quantiles.Of([7]));
+        Assert.Equal(new(1, 1, 5, 8, 9, 10), Quantiles.OfEqual(Enumerable.Range(1, 10).Reverse().ToArray()));
+        Assert.Equal(new(7, 7, 7, 7, 7, 7), Quantiles.OfEqual([7]));
     }
 
     [Fact]
     public void Weights_count_as_repeats() =>
         Assert.Equal(
-            Quantiles.Of([1, 1, 1, 2, 3, 3, 3, 3, 3, 9]),
-            Quantiles.OfWeighted([(9, 1.0), (3, 5.0), (1, 3.0), (2, 1.0), (100, 0.0)]));
+            Quantiles.OfEqual([1, 1, 1, 2, 3, 3, 3, 3, 3, 9]),
+            Quantiles.Of([(9, 1.0), (3, 5.0), (1, 3.0), (2, 1.0), (100, 0.0)]));
 
     [Fact]
     public void A_mixture_lies_between_its_parts()
     {
         int[] quick = [1, 2, 2, 3, 4], slow = [3, 5, 8, 9, 12];
-        var mixed = Quantiles.OfWeighted(quick.Select(q => (q, 0.3)).Concat(slow.Select(s => (s, 0.7))));
+        var mixed = Quantiles.Of(quick.Select(q => (q, 0.3)).Concat(slow.Select(s => (s, 0.7))));
 
-        Assert.InRange(mixed.P50, Quantiles.Of(quick).P50, Quantiles.Of(slow).P50);
-        Assert.InRange(mixed.P90, Quantiles.Of(quick).P90, Quantiles.Of(slow).P90);
+        Assert.InRange(mixed.P50, Quantiles.OfEqual(quick).P50, Quantiles.OfEqual(slow).P50);
+        Assert.InRange(mixed.P90, Quantiles.OfEqual(quick).P90, Quantiles.OfEqual(slow).P90);
     }
 
     [Fact]
