@@ -42,7 +42,7 @@ internal sealed class WorldClasses
         });
         var each = Math.Max(LeastTrials, trials / Math.Max(1, shares.Count));
         return few
-            ? [.. shares.OrderBy(s => s.Key, StringComparer.Ordinal).Select(s => s.Value.Class with { Trials = [.. Enumerable.Range(0, each)], WeightEach = s.Value.Share / each, EveryWorld = true })]
+            ? [.. shares.OrderBy(s => s.Key, StringComparer.Ordinal).Select(s => s.Value.Class with { Trials = [.. Enumerable.Range(0, each)], Share = s.Value.Share, EveryWorld = true })]
             : null;
     }
 
@@ -87,7 +87,7 @@ internal sealed class WorldClasses
             found.Trials.Add(trial);
         }
 
-        return [.. classes.OrderBy(c => c.Value.Trials[0]).Select(c => c.Value.Class with { Trials = [.. c.Value.Trials], WeightEach = 1d / trials })];
+        return [.. classes.OrderBy(c => c.Value.Trials[0]).Select(c => c.Value.Class with { Trials = [.. c.Value.Trials], Share = (double)c.Value.Trials.Count / trials })];
     }
 
     private static Value? Drawn(ImmutableArray<Candidate> candidates, uint draw)
