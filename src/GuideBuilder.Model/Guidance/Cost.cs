@@ -3,8 +3,12 @@ namespace GuideBuilder.Model;
 /// <summary>A line of money: who invoices it, which price row it takes, how many of them (the name of a fact, or one), and at which step it falls due.</summary>
 public sealed record Cost(RuleHead Head, string InvoicedBy, string Price, string? Quantity, string? DueAt, LocalText About) : Rule(Head);
 
-/// <summary>A row of the price table: three points per unit, how stated, which VAT kind, which price year and index, whether a region factor applies, and for which nations it holds (empty = all).</summary>
-public sealed record Price(string Id, ThreePoint Amount, Unit Currency, VatBasis StatedAs, string VatKind, int Year, string Index, string? RegionFactor, ImmutableArray<string> Nations, Basis Basis, Place Place);
+/// <summary>A row of the price table: three points per unit, how stated, which VAT kind, which price year and index, and whether a region factor applies.</summary>
+public sealed record Price(string Id, ThreePoint Amount, Unit Currency, VatBasis StatedAs, string VatKind, int Year, string Index, string? RegionFactor, Basis Basis, Place Place)
+{
+    /// <summary>The nations for which the price holds; empty for all.</summary>
+    public ImmutableArray<string> Nations { get; init; } = [];
+}
 
 /// <summary>A VAT rate (share of the net) by nation for one kind of supply; null where it does not arise there.</summary>
 public sealed record VatRate(string Id, LocalText Title, FrozenDictionary<string, decimal> ByNation, Basis Basis, Place Place);

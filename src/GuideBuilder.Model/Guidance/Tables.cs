@@ -16,5 +16,9 @@ public sealed record HolidayList(string Id, ImmutableArray<Holiday> Days, LocalD
 /// <summary>One day on which offices are closed.</summary>
 public sealed record Holiday(LocalDate Date, LocalText Name);
 
-/// <summary>A nation the guidance speaks of: its holiday list, its currency, and its own words for bodies, numbers and laws that pages name (network-emergency: 105).</summary>
-public sealed record Nation(string Id, LocalText Title, string Holidays, Unit Currency, FrozenDictionary<string, LocalText> Bodies, Place Place);
+/// <summary>A nation the guidance speaks of: its holiday list and its currency.</summary>
+public sealed record Nation(string Id, LocalText Title, string Holidays, Unit Currency, Place Place)
+{
+    /// <summary>The nation's own words for bodies, numbers and laws that pages name (network-emergency: 105).</summary>
+    public FrozenDictionary<string, LocalText> Bodies { get; init; } = FrozenDictionary<string, LocalText>.Empty;
+}

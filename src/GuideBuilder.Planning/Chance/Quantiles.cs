@@ -8,7 +8,7 @@ public sealed record Quantiles<T>(T Lowest, T P10, T P50, T P80, T P90, T Highes
 public static class Quantiles
 {
     /// <summary>The quantiles of values that count alike; at least one.</summary>
-    public static Quantiles<T> Of<T>(IReadOnlyCollection<T> values)
+    public static Quantiles<T> OfEqual<T>(IReadOnlyCollection<T> values)
         where T : IComparable<T>
     {
         var sorted = values.Order().ToArray();

@@ -29,7 +29,7 @@ internal sealed class Cells
         Members = [.. members.Select(m => m.ToArray())];
         Tables = [.. Members.Select(m => TableOf(compiled, m))];
         Fixed = [.. Members.Select(m => FixedDay(compiled, m))];
-        Release = [.. Members.Select(m => m.Max(i => compiled.Release[i]))];
+        Release = [.. Members.Select(m => m.Length == 1 ? compiled.Release[m[0]] : m.Max(i => compiled.Release[i]))];
         ReleaseDriver = [.. Members.Select((m, c) => DriverOf(compiled, m, Release[c]))];
     }
 
@@ -59,17 +59,30 @@ internal sealed class Cells
         a.PinnedStart is { } day && day != given[a.Group!].Max() ? day : null;
 
     private static int DriverOf(CompiledNetwork compiled, int[] members, int release) =>
-        release == compiled.Horizon.StartDay ? ForwardPass.Release : -2 - members.First(m => compiled.Release[m] == release);
+        release == compiled.Horizon.StartDay ? ForwardPass.Release : -2 - Array.Find(members, m => compiled.Release[m] == release);
 
     private static DayTable TableOf(CompiledNetwork compiled, int[] members)
     {
+        if (members.Length == 1)
+        {
+            return compiled.Tables[members[0]];
+        }
+
         var distinct = members.Select(m => compiled.Tables[m]).Distinct().ToArray();
         return distinct.Length == 1 ? distinct[0] : compiled.Horizon.Shared(distinct);
     }
 
     private static int FixedDay(CompiledNetwork compiled, int[] members)
     {
-        var pinned = members.Select(m => compiled.Network.Activities[m]).Select(a => a.PinnedStart ?? a.PinnedFinish).Where(d => d is not null).ToArray();
-        return pinned.Length == 0 ? CompiledNetwork.Free : compiled.Horizon.Day(pinned[0]!.Value);
+        foreach (var m in members)
+        {
+            var a = compiled.Network.Activities[m];
+            if ((a.PinnedStart ?? a.PinnedFinish) is { } day)
+            {
+                return compiled.Horizon.Day(day);
+            }
+        }
+
+        return CompiledNetwork.Free;
     }
 }

@@ -60,9 +60,16 @@ public sealed class Horizon
     private DayTable Build(WorkingCalendar calendar)
     {
         var open = new bool[_length];
+        var weekday = (int)_origin.DayOfWeek;
         for (var day = 0; day < _length; day++)
         {
-            open[day] = calendar.IsOpen(Date(day));
+            open[day] = calendar.Weekdays.Contains((IsoDayOfWeek)weekday);
+            weekday = (weekday % 7) + 1;
+        }
+
+        foreach (var day in calendar.Closed.Select(Day).Where(d => d >= 0 && d < _length))
+        {
+            open[day] = false;
         }
 
         return new(open, Interlocked.Increment(ref _tablesMade));

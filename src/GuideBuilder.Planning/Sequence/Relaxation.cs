@@ -54,7 +54,7 @@ public static class Relaxation
         return forward.IsPossible && (deadline is null || forward.Finish <= deadline);
     }
 
-    /// <summary>The fewest days that do, found by halving: one more day of loosening never makes the whole later.</summary>
+    /// <summary>The fewest days that do, found by halving; what is found does, and only where a longest wait pulls the other way might fewer days do too.</summary>
     private static int? Least(Offer offer, Func<int, bool> works)
     {
         if (offer.Most < offer.Fewest || !works(offer.Most))

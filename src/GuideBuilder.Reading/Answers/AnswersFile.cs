@@ -42,7 +42,7 @@ internal sealed class AnswersFile(string path, Node root, Guidance guidance, Fau
         foreach (var entry in node is Mapping mapping ? mapping.Entries.Where(e => !ids.Contains(e.Key.Text)) : [])
         {
             var elsewhere = guidance.Questions.Where(q => q.Id == entry.Key.Text).Select(q => q.Section);
-            faults.Add(ReadingFaults.UnknownQuestion(entry.Key.Place, fields.What, entry.Key.Text, ids, elsewhere));
+            faults.Add(Fields.DividedByComma(entry) ?? ReadingFaults.UnknownQuestion(entry.Key.Place, fields.What, entry.Key.Text, ids, elsewhere));
         }
     }
 

@@ -70,21 +70,15 @@ internal sealed class Fields
     /// <summary>Ends the reading: every key that nobody asked for is a fault.</summary>
     public void Close()
     {
-        foreach (var entry in _mapping?.Entries ?? [])
+        foreach (var entry in (_mapping?.Entries ?? []).Where(e => !_known.Contains(e.Key.Text, StringComparer.Ordinal)))
         {
-            if (_known.Contains(entry.Key.Text, StringComparer.Ordinal))
-            {
-                continue;
-            }
-
-            if (entry is { Key.Form: ScalarForm.Plain, Value: Scalar { Text: "", Form: ScalarForm.Plain } } && entry.Key.Text.Contains(' ', StringComparison.Ordinal))
-            {
-                _faults.Add(ReadingFaults.CommaDivides(entry.Key.Place, entry.Key.Text));
-            }
-            else
-            {
-                _faults.Add(ReadingFaults.UnknownKey(entry.Key.Place, What, entry.Key.Text, _known.Distinct(StringComparer.Ordinal)));
-            }
+            _faults.Add(DividedByComma(entry) ?? ReadingFaults.UnknownKey(entry.Key.Place, What, entry.Key.Text, _known.Distinct(StringComparer.Ordinal)));
         }
     }
+
+    /// <summary>The fault of a key that is really the end of words or of a sum cut at a comma between braces; null when it is not.</summary>
+    public static Fault? DividedByComma(Entry entry) =>
+        entry is { Key.Form: ScalarForm.Plain, Value: Scalar { Text: "", Form: ScalarForm.Plain } } && !entry.Key.Text.All(c => c is '-' or (>= 'a' and <= 'z'))
+            ? ReadingFaults.CommaDivides(entry.Key.Place, entry.Key.Text)
+            : null;
 }

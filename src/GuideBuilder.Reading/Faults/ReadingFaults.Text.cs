@@ -77,7 +77,7 @@ internal static partial class ReadingFaults
 
     /// <summary>Words divided by their own comma. Example: <c>{wording: Grey, dull metal}</c>.</summary>
     public static Fault CommaDivides(Place place, string words) =>
-        Error("HB1019", place, $"The comma before `{Shown(words)}` ends the value before it.", "Put words that hold a comma in quotes where they stand between braces.");
+        Error("HB1019", place, $"The comma before `{Shown(words)}` ends the value before it.", "Put words and sums that hold a comma in quotes where they stand between braces.");
 
     private static Fault Error(string code, Place place, string wrong, string right) => new(code, Severity.Error, place, wrong, right);
 

@@ -27,7 +27,7 @@ internal static class ContentFiles
             return new(name, YamlText.Read(source, Budget.Guidance, faults), null, start);
         }
 
-        return new(name, null, Decoder.Decode(source, Budget.Guidance, faults) is { } text ? Decoder.WithLineFeeds(text) : null, start);
+        return new(name, null, Utf8Text.Decode(source, Budget.Guidance, faults) is { } text ? Utf8Text.WithLineFeeds(text) : null, start);
     }
 
     private static string Below(string root, string path)

@@ -20,9 +20,8 @@ internal sealed class PriceReader(Desk desk)
             fields.Need("price-year", Values.Whole(1950, 2199), 1950),
             desk.NeedReference(fields, "index", Kinds.Index),
             desk.FindReference(fields, "region", Kinds.Region),
-            desk.References(fields, "nations", Kinds.Nation),
             desk.Basis(fields, required: true),
-            fields.Place);
+            fields.Place) { Nations = desk.References(fields, "nations", Kinds.Nation) };
     }
 
     private static Read<decimal> Sum(Unit currency) => (node, faults) =>

@@ -71,8 +71,10 @@ internal sealed class WordReader(Desk desk)
         fields.NeedText("title"),
         desk.NeedReference(fields, "holidays", Kinds.Holidays),
         fields.Need("currency", Values.OneOf(("£", Unit.Of("£")), ("€", Unit.Of("€"))), Unit.Of("£")),
-        fields.Find("bodies", (node, _) => desk.One(node, "bodies", f => Bodies(node, f)), FrozenDictionary<string, LocalText>.Empty),
-        fields.Place);
+        fields.Place)
+    {
+        Bodies = fields.Find("bodies", (node, _) => desk.One(node, "bodies", f => Bodies(node, f)), FrozenDictionary<string, LocalText>.Empty),
+    };
 
     private static FrozenDictionary<string, LocalText> Bodies(Node node, Fields fields) =>
         node is not Mapping mapping

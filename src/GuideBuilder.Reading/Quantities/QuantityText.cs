@@ -104,7 +104,7 @@ internal static partial class QuantityText
         return parts;
     }
 
-    [GeneratedRegex(@"\G(?:[-+]?0[xXoObB][0-9a-fA-F]+|[-+]?[0-9.]+[eE][-+]?[0-9]+|\.(?:nan|inf)|[-+]?[0-9.][0-9,._:]*)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"\G(?:[-+]?0[xXoObB][0-9a-fA-F]+|[-+]?[0-9.]+[eE][-+]?[0-9]+|[-+]?\.(?:nan|inf)|[-+]?[0-9.][0-9,._:]*)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex NumberAt();
 
     [GeneratedRegex(@"\G\s*(?:m?m[23](?![0-9])\s*|[^0-9]*)")]

@@ -8,7 +8,7 @@ internal static class YamlText
 {
     /// <summary>The tree of a file that holds exactly one document, or null; every reason is among the faults.</summary>
     public static Node? Read(SourceText source, Budget budget, FaultList faults) =>
-        Decoder.Decode(source, budget, faults) is { } text ? Read(source.Path, text, new(budget, faults), faults) : null;
+        Utf8Text.Decode(source, budget, faults) is { } text ? Read(source.Path, text, new(budget, faults), faults) : null;
 
     private static Node? Read(string path, string text, TreeBuilder tree, FaultList faults)
     {

@@ -30,12 +30,12 @@ internal static class CabinetDrawing
     private static Picture Draw(Bindery bindery, string height, string gas)
     {
         var sketch = new Sketch();
-        sketch.Box(0, 10, Sketch.Width, Ground - 10, "fine").Line(0, Ground, Sketch.Width, Ground, "thick").Box(0, Ground, Sketch.Width, 14, "", Hatch.Dotted);
+        sketch.Box(0, 10, Sketch.Width, Ground - 10, "edge").Line(0, Ground, Sketch.Width, Ground, "thick").Box(0, Ground, Sketch.Width, 14, "", Hatch.Dotted);
         sketch.Box(40, 70, 84, 110, "thick", Hatch.None).Say(82, 128, bindery.Say("part-cabinet"), "small", Anchoring.Middle);
-        sketch.Box(75, Ground, 14, 14, "", Hatch.Rising).Line(75, 180, 75, Ground, "line").Line(89, 180, 89, Ground, "line").Say(96, 205, bindery.Say("part-duct"), "small");
+        sketch.Box(75, Ground, 14, 14, "", Hatch.Rising).Line(75, 180, 75, Ground, "line").Line(89, 180, 89, Ground, "line").Say(128, 205, bindery.Say("part-duct"), "small").Line(90, 201, 125, 201, "fine");
         sketch.Box(236, 110, 66, 70, "outline", Hatch.None).Say(269, 148, bindery.Say("part-gas-meter"), "small", Anchoring.Middle);
         sketch.Across(124, 236, 98, gas);
-        sketch.Down(16, 180, Ground, height);
+        sketch.Down(12, 180, Ground, height);
         return sketch.Finish(Ground + 16);
     }
 }

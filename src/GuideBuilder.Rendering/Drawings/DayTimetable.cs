@@ -27,7 +27,7 @@ internal static class DayTimetable
         [
             new Block.Prose(bindery.Labels.Compose("day-date", ("0", bindery.Dates.Say(meeting.Day)), ("1", bindery.Dates.Range(meeting.Range)))),
             new Block.Drawing($"drawing-{meeting.Meeting}", bindery.Say("drawing-day"), bindery.Say("drawing-day-words"), Draw(bindery, turns, crews)),
-            .. Make.Grid(bindery, "day-caption", ["column-hours", "column-who", "column-what", "column-supply"], turns.Select(t => Row(bindery, t))),
+            .. Make.Grid(bindery, "day-caption", ["column-hours", "column-who", "column-what", "column-supply"], turns.Select((t, i) => Row(bindery, t, i + 1))),
         ];
     }
 
@@ -74,8 +74,8 @@ internal static class DayTimetable
         }
 
         var (from, to) = (off.Min(t => t.Starts), off.Max(t => t.Ends));
-        sketch.Box(Left, top + (from * HourHeight), Sketch.Width - Left, (to - from) * HourHeight, "pale");
-        sketch.Say(Sketch.Width - 4, top + (to * HourHeight) - 5, bindery.Say("drawing-dark"), "small", Anchoring.End);
+        sketch.Box(Left, top + (from * HourHeight), Sketch.Width - Left, (to - from) * HourHeight, "pale").Box(Left, top + (from * HourHeight), Sketch.Width - Left, (to - from) * HourHeight, "edge");
+        sketch.Box(200, 3, 24, 14, "pale").Box(200, 3, 24, 14, "edge").Say(230, 14, bindery.Say("drawing-dark"), "small");
     }
 
     private static void Hours(Sketch sketch, decimal top, decimal last)
@@ -87,9 +87,9 @@ internal static class DayTimetable
         }
     }
 
-    private static GridRow Row(Bindery bindery, MeetingTurn turn) => Make.Row(
+    private static GridRow Row(Bindery bindery, MeetingTurn turn, int number) => Make.Row(
         null,
-        Phrase.Of(bindery.Say("from-to", ("0", Figures.Plain(turn.Starts)), ("1", Figures.Plain(turn.Ends)))),
+        Phrase.Of(Invariant($"{number}: ") + bindery.Say("from-to", ("0", Figures.Plain(turn.Starts)), ("1", Figures.Plain(turn.Ends)))),
         bindery.Link(CrewOf(bindery, turn)),
         bindery.Link(turn.Step),
         Phrase.Of(bindery.Say(turn.SupplyOff ? "supply-off" : "supply-on")));

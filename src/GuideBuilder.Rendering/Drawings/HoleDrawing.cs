@@ -6,7 +6,7 @@ namespace GuideBuilder.Rendering.Drawings;
 /// <summary>The joint hole in section and plan, to scale, with a boot to measure by. The cable is a hatched band across the whole hole, never a line.</summary>
 internal static class HoleDrawing
 {
-    private const decimal GroundLine = 58;
+    private const decimal GroundLine = 78;
     private const decimal BootLength = 0.3m;
 
     /// <summary>The drawing and its table; a sentence where the size is not known.</summary>
@@ -37,14 +37,14 @@ internal static class HoleDrawing
         var (left, right, bottom) = (60m, 60 + (side * scale), GroundLine + (depth * scale));
         sketch.Say(0, 16, bindery.Say("hole-section"), "cap").Across(left, right, GroundLine - 18, Measures.Metres(side));
         sketch.Box(0, GroundLine, left, bottom - GroundLine + 24, "", Hatch.Dotted).Box(right, GroundLine, 40, bottom - GroundLine + 24, "", Hatch.Dotted).Box(left, bottom, right - left, 24, "", Hatch.Dotted);
-        sketch.Box(left, GroundLine, right - left, bottom - GroundLine, "", Hatch.Level);
+        sketch.Box(left, GroundLine, right - left, bottom - GroundLine, "", Owners.HatchOf("network-operator"));
         sketch.Shape(false, "thick", Hatch.None, (0, GroundLine), (left, GroundLine), (left, bottom), (right, bottom), (right, GroundLine), (right + 40, GroundLine));
         sketch.Down(right + 48, GroundLine, bottom, Measures.Metres(depth));
         Boot(sketch, 8, GroundLine, BootLength * scale);
         Cable(bindery, sketch, left, right, (GroundLine + bottom) / 2);
 
         var plan = bottom + 60;
-        sketch.Say(0, plan - 14, bindery.Say("hole-plan"), "cap").Box(left, plan, right - left, side * scale, "thick", Hatch.Level);
+        sketch.Say(0, plan - 14, bindery.Say("hole-plan"), "cap").Box(left, plan, right - left, side * scale, "thick", Owners.HatchOf("network-operator"));
         Cable(bindery, sketch, left, right, plan + (side * scale / 2));
         sketch.Down(right + 12, plan, plan + (side * scale), Measures.Metres(side));
         return sketch.Finish(plan + (side * scale) + 8);
@@ -53,7 +53,7 @@ internal static class HoleDrawing
     private static void Cable(Bindery bindery, Sketch sketch, decimal left, decimal right, decimal middle)
     {
         var centre = (left + right) / 2;
-        sketch.Box(left + 6, middle - 18, right - left - 12, 36, "blank")
+        sketch.Box(left + 6, middle - 18, right - left - 12, 36, "paper")
             .Say(centre, middle - 4, bindery.Say("hole-cable-here"), "small", Anchoring.Middle)
             .Say(centre, middle + 11, bindery.Say("hole-cable-depth"), "small", Anchoring.Middle);
     }

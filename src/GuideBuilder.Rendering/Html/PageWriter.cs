@@ -80,6 +80,16 @@ internal sealed class PageWriter
             case Block.Divider:
                 _out.Void("hr").Line();
                 break;
+            default:
+                Composite(block);
+                break;
+        }
+    }
+
+    private void Composite(Block block)
+    {
+        switch (block)
+        {
             case Block.Entry entry:
                 Entry(entry);
                 break;

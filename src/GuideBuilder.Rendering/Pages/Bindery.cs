@@ -44,7 +44,7 @@ internal sealed record Bindery(Plan Plan, Guidance Guidance, Phrases Labels, Fau
         if (!_read.TryGetValue((text, level), out var blocks))
         {
             // Editors' headings in entries begin at level 3.
-            blocks = text.IsEmpty ? [] : TextReader.Read(this, text, 2 - level);
+            blocks = text.IsEmpty ? [] : TextReader.Read(this, text, 3 - level);
             _read[(text, level)] = blocks;
         }
 

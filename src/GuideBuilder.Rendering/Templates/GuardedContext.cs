@@ -40,8 +40,13 @@ internal sealed class GuardedContext : TemplateContext
         PushOutput(new StringBuilderOutput(_text));
     }
 
-    /// <summary>What was written: text between blocks, in order.</summary>
-    internal ImmutableArray<Piece> Pieces => [.. _pieces, new Piece(_text.ToString(), null)];
+    /// <summary>What a template writes here: text between blocks, in order.</summary>
+    internal ImmutableArray<Piece> Fill(Scriban.Template template)
+    {
+        // Rendering gives back, and clears, what was written since the last block.
+        var rest = template.Render(this);
+        return [.. _pieces, new Piece(rest, null)];
+    }
 
     /// <inheritdoc/>
     public override TemplateContext Write(SourceSpan span, object? textAsObject)

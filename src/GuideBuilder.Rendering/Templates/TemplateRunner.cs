@@ -55,8 +55,7 @@ internal static class TemplateRunner
     {
         try
         {
-            template.Render(context);
-            return context.Pieces;
+            return context.Fill(template);
         }
         catch (ScriptRuntimeException stop)
         {

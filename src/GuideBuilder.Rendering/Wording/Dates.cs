@@ -31,7 +31,13 @@ internal sealed class Dates
 
     /// <summary>From the first to the last day, or the one day.</summary>
     internal Phrase Span(LocalDate first, LocalDate last) =>
-        first == last ? Say(first) : _phrases.Compose("from-to", ("0", SayShort(first)), ("1", SayShort(last)));
+        first == last ? Say(first) : _phrases.Compose("from-to", ("0", Marked(first, Before(first, last))), ("1", SayShort(last)));
+
+    // The first day leaves out the month and the year that the last day says.
+    private string Before(LocalDate first, LocalDate last) =>
+        _weeksFrom is not null || first.Year != last.Year ? Short(first)
+        : first.Month == last.Month ? Invariant($"{first.Day}")
+        : Invariant($"{first.Day} {Month(first)}");
 
     private string Weekday(LocalDate day) => _phrases.Say(Invariant($"weekday-{(int)day.DayOfWeek}"));
 

@@ -12,7 +12,7 @@ internal static class Build
 
     public static WorkingCalendar Every => WorkingCalendar.EveryDay;
 
-    /// <summary>The public holidays of England and Wales in 2026. Source: research note with the official list of eight days (read).</summary>
+    /// <summary>The public holidays of England and Wales in 2026. Source: Banking and Financial Dealings Act 1971, sch. 1 (read), with the substitutes of that year in a printed list (read).</summary>
     public static LocalDate[] English2026 { get; } =
         [new(2026, 1, 1), new(2026, 4, 3), new(2026, 4, 6), new(2026, 5, 4), new(2026, 5, 25), new(2026, 8, 31), new(2026, 12, 25), new(2026, 12, 28)];
 

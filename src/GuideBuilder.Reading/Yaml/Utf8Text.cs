@@ -5,7 +5,7 @@ using System.Text.Unicode;
 namespace GuideBuilder.Reading;
 
 /// <summary>Bytes to text: UTF-8 and nothing else, one byte order mark at the start forgiven.</summary>
-internal static class Decoder
+internal static class Utf8Text
 {
     private const int MostFaultsOfAKind = 20;
 
