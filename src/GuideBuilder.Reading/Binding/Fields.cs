@@ -26,8 +26,11 @@ internal sealed class Fields
     /// <summary>What the mapping describes.</summary>
     public string What { get; }
 
-    /// <summary>Whether the key was written.</summary>
+    /// <summary>Whether the key was written; it becomes a known one.</summary>
     public bool Has(string key) => Node(key) is not null;
+
+    /// <summary>The node under a key, without making it a known one.</summary>
+    public Node? Peek(string key) => _mapping?[key];
 
     /// <summary>The node under a key, which becomes a known one; null when it was left out.</summary>
     public Node? Node(string key)

@@ -79,7 +79,10 @@ internal static partial class ReadingFaults
     public static Fault CommaDivides(Place place, string words) =>
         Error("HB1019", place, $"The comma before `{Shown(words)}` ends the value before it.", "Put words and sums that hold a comma in quotes where they stand between braces.");
 
-    private static Fault Error(string code, Place place, string wrong, string right) => new(code, Severity.Error, place, wrong, right);
+    private static Fault Error(string code, Place place, string wrong, string right) => new(code, Severity.Error, place, OneLine(wrong), OneLine(right));
+
+    // A fault quotes what people wrote, which may hold tabs and line ends.
+    private static string OneLine(string words) => words.Any(char.IsControl) ? string.Concat(words.Select(c => char.IsControl(c) ? ' ' : c)) : words;
 
     private static string LowerFirst(string words) => words.Length == 0 ? words : char.ToLowerInvariant(words[0]) + words[1..];
 

@@ -11,6 +11,7 @@ internal sealed class CaseSearch
     private readonly ImmutableArray<string> _names;
     private readonly Candidates _candidates;
     private readonly Dictionary<string, Given> _given = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Given> _derived = new(StringComparer.Ordinal);
     private int _cases;
 
     /// <summary>Prepares the search for one condition.</summary>
@@ -29,6 +30,7 @@ internal sealed class CaseSearch
 
     private bool Try(int index)
     {
+        _derived.Clear();
         var truth = _cases++ < MostCases ? Judge.Of(_condition, Look).Truth : Truth.Fails;
         if (truth != Truth.Open || index == _names.Length)
         {
@@ -52,7 +54,8 @@ internal sealed class CaseSearch
 
     private Given Look(string name) =>
         _given.TryGetValue(name, out var given) ? given
-        : _facts.TryGetValue(name, out var fact) ? Derive(fact)
+        : _derived.TryGetValue(name, out var derived) ? derived
+        : _facts.TryGetValue(name, out var fact) ? _derived[name] = Derive(fact)
         : Candidates.Unknown(name);
 
     private Given Derive(FactRule fact)

@@ -31,14 +31,16 @@ internal sealed class QuestionReader(string section, Desk desk)
             ifUnknown,
             options.IsEmpty ? [] : desk.List(fields.Node("weights-if"), "weights for a case", f => Weights(f, options, earlier)),
             desk.Condition(fields, "ask-if", earlier),
-            desk.Basis(fields, required: fields.Has("if-unknown") || fields.Has("weights-if") || HasWeights(fields)),
+            desk.Basis(fields, required: HasWeights(fields)),
             fields.Place);
     }
 
     private static bool HasOptions(QuestionKind kind) => kind is QuestionKind.Choice or QuestionKind.Several or QuestionKind.YesNo;
 
     private static bool HasWeights(Fields fields) =>
-        fields.Node("options") is Mapping options && options.Entries.Any(e => e.Value is Mapping option && option["weight"] is not null);
+        fields.Peek("if-unknown") is not null
+        || fields.Peek("weights-if") is not null
+        || (fields.Peek("options") is Mapping options && options.Entries.Any(e => e.Value is Mapping option && option["weight"] is not null));
 
     private ImmutableArray<QuestionOption> Options(Fields fields, QuestionKind kind)
     {
