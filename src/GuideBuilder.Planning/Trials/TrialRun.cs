@@ -9,10 +9,10 @@ namespace GuideBuilder.Planning.Trials;
 internal sealed record TrialRun(ImmutableArray<ClassRun> Runs, Horizon Horizon)
 {
     /// <summary>Trials for the chosen way.</summary>
-    public const int Many = 10_000;
+    public const int Many = 1_000;
 
     /// <summary>Trials for each other way.</summary>
-    public const int Few = 1_000;
+    public const int Few = 200;
 
     /// <summary>Runs about so many trials of a way.</summary>
     public static TrialRun Of(WayCase way, ImmutableArray<Planned<Step>> steps, PartyCalendars calendars, int trials)

@@ -8,7 +8,7 @@ namespace GuideBuilder.Planning.Trials;
 internal sealed class WorldClasses
 {
     private const int MostClasses = 64;
-    private const int MostWorlds = 16_384;
+    private const int MostWorlds = 256;
     private const int LeastTrials = 200;
 
     private readonly WayCase _way;
