@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace GuideBuilder.Planning.Electrical;
 
 /// <summary>The rows of the electrical table, by id and cell. A row or cell that is missing or of another kind gives null, and whatever needs it stays not known.</summary>
@@ -5,6 +7,8 @@ public sealed class ElectricalFigures
 {
     /// <summary>The name of the table: content/tables/electrical.yaml.</summary>
     public const string Table = "electrical";
+
+    private static readonly ConditionalWeakTable<Tables, ElectricalFigures> Kept = [];
 
     private readonly FrozenDictionary<string, TableRow> _byId;
 
@@ -17,8 +21,8 @@ public sealed class ElectricalFigures
     /// <summary>The rows, in written order.</summary>
     public ImmutableArray<TableRow> Rows { get; }
 
-    /// <summary>The electrical rows among all tables.</summary>
-    public static ElectricalFigures From(Tables tables) => new([.. tables.Rows.Where(r => r.Table == Table)]);
+    /// <summary>The electrical rows among all tables. Kept for as long as the tables are, because facts are worked out for thousands of worlds.</summary>
+    public static ElectricalFigures From(Tables tables) => Kept.GetValue(tables, t => new([.. t.Rows.Where(r => r.Table == Table)]));
 
     /// <summary>The row of that id, or null.</summary>
     public TableRow? Row(string id) => _byId.GetValueOrDefault(id);

@@ -3,9 +3,9 @@ namespace GuideBuilder.Planning.Electrical;
 /// <summary>Shares single-phase loads out over three lines so that the most loaded line carries as little as can be.</summary>
 public static class LineBalance
 {
-    private const int MostTriedEachWay = 8;
+    private const int MostTriedEachWay = 6;
 
-    /// <summary>The loads in their given order, each on its line; loads on all three stay there. The best arrangement for up to eight loads that can move, a good one beyond. Of equally good ones the first in order of lines. Null if a demand is not known.</summary>
+    /// <summary>The loads in their given order, each on its line; loads on all three stay there. The best arrangement for up to six loads that can move, a good one beyond. Of equally good ones the first in order of lines. Null if a demand is not known.</summary>
     public static ImmutableArray<Load>? Allocate(ElectricalFigures figures, IEnumerable<Load> loads, Premises premises = Premises.Household)
     {
         var given = loads.ToImmutableArray();
