@@ -1,11 +1,15 @@
 using GuideBuilder.Planning.Electrical;
+using GuideBuilder.Planning.Ground;
+using GuideBuilder.Planning.Siting;
+using GuideBuilder.Planning.SupplyNumbers;
 
 namespace GuideBuilder.Planning.Derived;
 
 /// <summary>Every calculator, in the order of <see cref="CalculatedFact.All"/>. The one place where arithmetic meets the names that conditions and costs use.</summary>
 internal static class Calculators
 {
-    private static readonly ImmutableArray<Calculator> Written = [.. ElectricalFacts.Calculators()];
+    private static readonly ImmutableArray<Calculator> Written =
+        [.. GroundFacts.Calculators(), .. ElectricalFacts.Calculators(), .. SupplyFacts.Calculators(), .. SitingFacts.Calculators()];
 
     /// <summary>The calculators by name.</summary>
     public static FrozenDictionary<string, Calculator> ByName { get; } =

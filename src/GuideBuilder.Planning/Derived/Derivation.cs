@@ -38,7 +38,7 @@ internal sealed class Derivation
         _answers.ByName.TryGetValue(name, out var answer) ? answer : _rules.ContainsKey(name) || Calculators.ByName.ContainsKey(name) ? Fact(name) : Absent(name);
 
     // A calculator may ask a question that this guidance does not have: nobody was asked.
-    private static Given.Derived Absent(string name) => new(name, Standing.NotAsked, null, new("question", name, Place.None, Truth.Fails, [], LocalText.Empty, []));
+    internal static Given.Derived Absent(string name) => new(name, Standing.NotAsked, null, new("question", name, Place.None, Truth.Fails, [], LocalText.Empty, []));
 
     private Given.Derived Fact(string name)
     {

@@ -1,3 +1,5 @@
+using GuideBuilder.Planning.Derived;
+
 namespace GuideBuilder.Planning.Ways;
 
 /// <summary>Which way the handbook follows.</summary>
@@ -13,6 +15,11 @@ internal static class WayChoice
     public static IEnumerable<Fault> Faults(Guidance guidance)
     {
         var asks = guidance.Facts.ToDictionary(f => f.Id, f => f.Rows.SelectMany(r => r.When.Names).Concat(f.Head.AppliesIf.Names).ToArray(), StringComparer.Ordinal);
+        foreach (var calculator in Calculators.ByName.Values)
+        {
+            asks[calculator.Name] = [.. calculator.Needs, .. calculator.MayUse];
+        }
+
         return guidance.Ways.Where(w => Reaches(w.Head.AppliesIf.Names, asks, [])).Select(w => PlanningFaults.WayAsksWay(w.Id, w.Head.Place));
     }
 

@@ -1,0 +1,41 @@
+namespace GuideBuilder.Planning.Ground;
+
+/// <summary>Hours of work for the hole and the trench of a home, with who does it and how much care it takes.</summary>
+internal static class GroundWork
+{
+    /// <summary>Hours of digging: the whole hole with the care of a cable that may be at any depth, the trench without; times the person, roots, rubble and water.</summary>
+    public static Quantity? DigHours(GroundHome home, string personCell = "factor")
+    {
+        if (GroundHome.IsNothing(home.Dug))
+        {
+            return Quantity.Of(0, "hours");
+        }
+
+        var figures = home.Figures;
+        var hole = Part(home, home.HoleVolume, Dig.Pit, home.HoleDepth, figures.Quantity("care-cable", "factor"));
+        var trench = Part(home, home.TrenchVolume, Dig.Trench, home.TrenchDepth, Quantity.Number(1));
+        return Labour.Times(figures, (hole?.Base + trench?.Base).Of("hours"), [Person(home, GroundHome.DigsQuestion, personCell), .. Care(home)]);
+    }
+
+    /// <summary>Hours of filling everything again, sand and soil, in thin layers by hand.</summary>
+    public static Quantity? FillHours(GroundHome home, string personCell = "factor") => GroundHome.IsNothing(home.Dug)
+        ? Quantity.Of(0, "hours")
+        : Labour.Times(home.Figures, Labour.FillHours(home.Figures, home.Dug, home.Soil), Person(home, GroundHome.FillsQuestion, personCell));
+
+    /// <summary>The row of the person who does it: household, or practised.</summary>
+    public static string PersonRow(GroundHome home, string question) => home.Inputs.Option(question) == "household" ? "person-household" : "person-practised";
+
+    private static Quantity? Part(GroundHome home, Quantity? volume, Dig what, Quantity? depth, Quantity? care) => GroundHome.IsNothing(volume)
+        ? Quantity.Of(0, "hours")
+        : Labour.Times(home.Figures, Labour.DigHours(home.Figures, volume, home.Soil, what, depth), care);
+
+    private static Quantity? Person(GroundHome home, string question, string cell) =>
+        home.Inputs.Lookup(question).Standing == Standing.Unknown ? null : home.Figures.Quantity(PersonRow(home, question), cell);
+
+    private static IEnumerable<Quantity?> Care(GroundHome home)
+    {
+        yield return home.Soil?.Row.Find("care") ?? Quantity.Number(1);
+        yield return home.Inputs.IsYes(GroundHome.TreesQuestion) ? home.Figures.Quantity("care-roots", "factor") : Quantity.Number(1);
+        yield return home.Wet == true ? home.Figures.Quantity("care-wet", "factor") : Quantity.Number(1);
+    }
+}
