@@ -24,7 +24,7 @@ internal static class ClassRuns
                 days[s] = durations[s].Days(worlds.Trials[i]);
             }
 
-            var found = net.Ring is null && ForwardPass.Run(net, days, starts, finishes, drivers) < 0;
+            var found = ForwardPass.Run(net, days, starts, finishes, drivers) < 0;
             Keep(run, i, found, starts, finishes, net.Horizon.Day(net.Horizon.End));
             var last = Last(goal, run.Ends, i);
             run.Finish[i] = last < 0 ? net.Horizon.StartDay : run.Ends[last][i];

@@ -10,6 +10,8 @@ internal sealed class Outlook(WayCase way, int trials)
 {
     private readonly ConcurrentDictionary<string, DrawnDuration> _durations = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, uint[]> _draws = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<(string Cost, decimal Quantity, Paper? Paper, bool Carries), DrawnLine> _lines = new();
+    private readonly bool _isQuoted = way.Facts.Answers.Papers.Any(p => p.Kind == PaperKind.Quotation) || way.Facts.Answers.Log.Any(e => e.What == LogKind.Quoted);
 
     /// <summary>The duration of a step in each trial.</summary>
     public DrawnDuration DurationOf(Step step) => _durations.GetOrAdd(step.Id, _ => new(step, way.Occasion.Seed, trials));
@@ -17,11 +19,15 @@ internal sealed class Outlook(WayCase way, int trials)
     /// <summary>The lines of a class with their sums in each trial; a quotation that counts is the same in all.</summary>
     public DrawnLine[] LinesOf(WorldClass worlds)
     {
-        var quoted = Quotations.Of([.. worlds.Lines.Select(l => l.Cost)], way.Facts.Answers, way.Guidance.Steps, way.Occasion.Today);
-        return [.. worlds.Lines.Select(l => new DrawnLine(SumOf(l.Cost, l.Quantity, quoted.GetValueOrDefault(l.Cost.Id)), DrawsOf(l.Cost)))];
+        var quoted = _isQuoted
+            ? Quotations.Of([.. worlds.Lines.Select(l => l.Cost)], way.Facts.Answers, way.Guidance.Steps, way.Occasion.Today)
+            : FrozenDictionary<string, Quoted>.Empty;
+        return [.. worlds.Lines.Select(l => LineOf(l.Cost, l.Quantity, quoted.GetValueOrDefault(l.Cost.Id)))];
     }
 
-    private Sum SumOf(Cost cost, decimal quantity, Quoted? quoted) => CostPlanner.SumOf(CostPlanner.PriceOf(cost, way.Guidance), quantity, quoted, way.Market);
+    private DrawnLine LineOf(Cost cost, decimal quantity, Quoted? quoted) => _lines.GetOrAdd(
+        (cost.Id, quantity, quoted?.Paper, quoted?.Carries ?? false),
+        _ => new(CostPlanner.SumOf(CostPlanner.PriceOf(cost, way.Guidance), quantity, quoted, way.Market), DrawsOf(cost)));
 
     private uint[] DrawsOf(Cost cost) => _draws.GetOrAdd(cost.Id, id => Draws.Of(way.Occasion.Seed, id, "cost", trials));
 }
