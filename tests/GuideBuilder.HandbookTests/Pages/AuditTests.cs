@@ -1,4 +1,3 @@
-using AngleSharp.Dom;
 using GuideBuilder.HandbookTests.Support;
 using GuideBuilder.Tests.Support;
 

@@ -14,10 +14,10 @@ public sealed class RepeatTests(Handbooks handbooks)
         using var folder = new Folder();
         var home = Handbooks.Homes[0];
 
-        var bound = await Tool.RunAsync(
-            Tool.GuideBuilder,
+        var bound = await Tool.RunWithAsync(
             new() { ["LANG"] = language, ["LC_ALL"] = language, ["TZ"] = zone, ["DOTNET_SYSTEM_GLOBALIZATION_INVARIANT"] = "0", ["DOTNET_STARTUP_HOOKS"] = typeof(RepeatTests).Assembly.Location },
-            "bind", Repository.At("answers", home + ".yaml"), "--to", folder.At("book"), "--today", Handbooks.Today);
+            Tool.GuideBuilder,
+            "bind", Repository.At("answers/" + home + ".yaml"), "--to", folder.At("book"), "--today", Handbooks.Today);
 
         Assert.SkipWhen(bound.Errors.Contains("libicu", StringComparison.Ordinal), "no libicu is installed, so no culture is real");
         Assert.Equal((0, $"culture {culture} {title} {zone}\n"), (bound.Exit, bound.Errors));
@@ -31,7 +31,7 @@ public sealed class RepeatTests(Handbooks handbooks)
         var home = Handbooks.Homes[0];
 
         // 1795521600 is 2026-11-24 12:00 UTC.
-        var bound = await Tool.RunAsync(Tool.GuideBuilder, new() { ["SOURCE_DATE_EPOCH"] = "1795521600" }, "bind", Repository.At("answers", home + ".yaml"), "--to", folder.At("book"));
+        var bound = await Tool.RunWithAsync(new() { ["SOURCE_DATE_EPOCH"] = "1795521600" }, Tool.GuideBuilder, "bind", Repository.At("answers/" + home + ".yaml"), "--to", folder.At("book"));
 
         Assert.Equal((0, ""), (bound.Exit, bound.Errors));
         Assert.Equal(Bytes.Of(handbooks.Of(home)), Bytes.Of(folder.At("book")));
@@ -42,7 +42,7 @@ public sealed class RepeatTests(Handbooks handbooks)
     {
         using var folder = new Folder();
 
-        var bound = await Tool.RunAsync(Tool.GuideBuilder, new() { ["SOURCE_DATE_EPOCH"] = "yesterday" }, "bind", Repository.At("answers", Handbooks.Homes[0] + ".yaml"), "--to", folder.At("book"));
+        var bound = await Tool.RunWithAsync(new() { ["SOURCE_DATE_EPOCH"] = "yesterday" }, Tool.GuideBuilder, "bind", Repository.At("answers/" + Handbooks.Homes[0] + ".yaml"), "--to", folder.At("book"));
 
         Assert.Equal(2, bound.Exit);
         Assert.False(Directory.Exists(folder.At("book")));

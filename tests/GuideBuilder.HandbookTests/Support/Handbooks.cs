@@ -36,7 +36,7 @@ public sealed class Handbooks : IAsyncLifetime
     {
         foreach (var home in Homes)
         {
-            var bound = await BindAsync(Repository.At("answers", home + ".yaml"), Of(home));
+            var bound = await BindAsync(Repository.At("answers/" + home + ".yaml"), Of(home));
             Assert.True(bound.Exit == 0, $"{home} does not bind:\n{bound.Errors}");
         }
     }

@@ -13,10 +13,10 @@ internal sealed record Tool(int Exit, string Output, string Errors)
     public static Task<Tool> GuideBuilderAsync(params string[] arguments) => RunAsync(GuideBuilder, arguments);
 
     /// <summary>Runs any program with nothing on its standard input.</summary>
-    public static Task<Tool> RunAsync(string program, params string[] arguments) => RunAsync(program, [], arguments);
+    public static Task<Tool> RunAsync(string program, params string[] arguments) => RunWithAsync([], program, arguments);
 
     /// <summary>Runs any program with these variables in its environment besides the test's own.</summary>
-    public static async Task<Tool> RunAsync(string program, Dictionary<string, string> variables, params string[] arguments)
+    public static async Task<Tool> RunWithAsync(Dictionary<string, string> variables, string program, params string[] arguments)
     {
         var start = new ProcessStartInfo(program, arguments)
         {

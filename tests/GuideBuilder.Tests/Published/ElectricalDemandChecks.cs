@@ -34,14 +34,14 @@ public sealed class ElectricalDemandChecks
     [Fact, PublishedCheck(Subject, 5, CircuitList, CheckMark.Read)]
     public void A_cooker_of_24_16_A_with_a_socket_counts_for_19_25() => Near(19.25m, Counts(LoadKind.Cooking, true, 24.16m), 0.01m);
 
-    // The list gives its lighting after diversity, lets an oven count whole, and rounds a boiler radial of 16 A at 40 % to 6.41.
+    // The list gives its lighting after diversity, lets an oven count whole, and prints 6.41 where 40 % of a radial of 16 A is 6.40.
     [Fact, PublishedCheck(Subject, 6, CircuitList, CheckMark.Read)]
     public void The_list_of_circuits_comes_to_97_29_A()
     {
         var sockets = Counts(LoadKind.StandardCircuit, false, 32, 32, 32, 16)!.Amount;
         var cooker = Counts(LoadKind.Cooking, true, 24.16m)!.Amount;
 
-        Near(97.29m, 1.51m + 0.41m + 2.11m + sockets + 10 + cooker, 0.011m);
+        Near(97.29m - (6.41m - 6.40m), 1.51m + 0.41m + 2.11m + sockets + 10 + cooker, 0.01m);
     }
 
     [Fact, PublishedCheck(Subject, 7, Contractor, CheckMark.Read)]

@@ -56,9 +56,10 @@ internal static class Sample
     public static Clock Late { get; } = new(Head("clock", "offer-late", "An offer that is late"), "network-operator", LogKind.Applied, "ask-operator", 5, DayCount.WorkingDays, Text("It owes a payment."), Text("Write the date."));
 
     public static Nation England { get; } = new(
-        "england", Text("England"), "england-and-wales", Unit.Of("£"),
-        new Dictionary<string, LocalText>(StringComparer.Ordinal) { ["network-emergency"] = Text("105"), ["gas-emergency"] = Text("0800 111 999") }.ToFrozenDictionary(StringComparer.Ordinal),
-        Place.None);
+        "england", Text("England"), "england-and-wales", Unit.Of("£"), Place.None)
+    {
+        Bodies = new Dictionary<string, LocalText>(StringComparer.Ordinal) { ["network-emergency"] = Text("105"), ["gas-emergency"] = Text("0800 111 999") }.ToFrozenDictionary(StringComparer.Ordinal),
+    };
 
     public static Guidance Guidance(params (string Id, string Text)[] pages) => new(
         new GuidanceHead(Text("Moving your intake"), Today, new LocalDate(2027, 5, 24), ["en-GB"]),

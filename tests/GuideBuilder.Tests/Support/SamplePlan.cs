@@ -50,7 +50,7 @@ internal static class SamplePlan
 
     private static PlannedCost Cost(Cost cost, ItemState state, decimal net, bool added)
     {
-        var price = new Price(cost.Price, Three(net / 2, net, net * 2), Unit.Of("£"), VatBasis.Excluding, "standard", 2025, "all", null, [], Basis.Nothing, Place.None);
+        var price = new Price(cost.Price, Three(net / 2, net, net * 2), Unit.Of("£"), VatBasis.Excluding, "standard", 2025, "all", null, Basis.Nothing, Place.None);
         return new(new Planned<Cost>(cost, state, Because(cost, Truth.Holds)), price, 1, price.Amount, 0.2m, price.Amount.Map(a => a * 1.2m), null, added ? Sample.Today.PlusDays(58) : null, added);
     }
 
