@@ -5,7 +5,7 @@ using GuideBuilder.Planning.Ways;
 
 namespace GuideBuilder.Planning.Trials;
 
-/// <summary>What all classes of one way share: the draws of steps and lines, each made once, and the prices.</summary>
+/// <summary>What all trials of one way share: the draws of steps and lines, each made once, and the prices.</summary>
 internal sealed class Outlook(WayCase way, int trials)
 {
     private readonly ConcurrentDictionary<string, DrawnDuration> _durations = new(StringComparer.Ordinal);
@@ -16,13 +16,26 @@ internal sealed class Outlook(WayCase way, int trials)
     /// <summary>The duration of a step in each trial.</summary>
     public DrawnDuration DurationOf(Step step) => _durations.GetOrAdd(step.Id, _ => new(step, way.Occasion.Seed, trials));
 
-    /// <summary>The lines of a class with their sums in each trial; a quotation that counts is the same in all.</summary>
-    public DrawnLine[] LinesOf(WorldClass worlds)
+    /// <summary>Adds up a set of lines in each of its trials; a quotation that counts is the same in all.</summary>
+    public void Add(Sharing<ImmutableArray<(Cost Cost, decimal Quantity)>> set, ImmutableArray<int> draws, decimal[] sums, decimal[] taxes)
+    {
+        foreach (var line in LinesOf(set.What))
+        {
+            foreach (var point in set.Points)
+            {
+                var gross = line.Gross(draws[point]);
+                sums[point] += gross;
+                taxes[point] += line.VatIn(gross);
+            }
+        }
+    }
+
+    private DrawnLine[] LinesOf(ImmutableArray<(Cost Cost, decimal Quantity)> lines)
     {
         var quoted = _isQuoted
-            ? Quotations.Of([.. worlds.Lines.Select(l => l.Cost)], way.Facts.Answers, way.Guidance.Steps, way.Occasion.Today)
+            ? Quotations.Of([.. lines.Select(l => l.Cost)], way.Facts.Answers, way.Guidance.Steps, way.Occasion.Today)
             : FrozenDictionary<string, Quoted>.Empty;
-        return [.. worlds.Lines.Select(l => LineOf(l.Cost, l.Quantity, quoted.GetValueOrDefault(l.Cost.Id)))];
+        return [.. lines.Select(l => LineOf(l.Cost, l.Quantity, quoted.GetValueOrDefault(l.Cost.Id)))];
     }
 
     private DrawnLine LineOf(Cost cost, decimal quantity, Quoted? quoted) => _lines.GetOrAdd(

@@ -25,9 +25,9 @@ internal sealed class DefiniteWorld(Facts facts, FrozenDictionary<string, FactRu
     public bool Holds(Condition condition) => condition switch
     {
         Condition.Asks asks => ValueOf(asks.Name) is { } value && asks.Comparison.Of(value) == Truth.Holds,
-        Condition.AllOf all => all.Parts.All(Holds),
-        Condition.AnyOf any => any.Parts.Any(Holds),
-        Condition.NoneOf none => !none.Parts.Any(Holds),
+        Condition.AllOf all => All(all.Parts),
+        Condition.AnyOf any => Any(any.Parts),
+        Condition.NoneOf none => !Any(none.Parts),
         _ => throw new UnreachableException(),
     };
 
@@ -41,6 +41,32 @@ internal sealed class DefiniteWorld(Facts facts, FrozenDictionary<string, FactRu
 
         var given = Known(name);
         return given.Standing == Standing.Known ? given.Value : given is Given.Derived { Standing: Standing.Unknown } ? Derived(name) : null;
+    }
+
+    private bool All(ImmutableArray<Condition> parts)
+    {
+        foreach (var part in parts)
+        {
+            if (!Holds(part))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private bool Any(ImmutableArray<Condition> parts)
+    {
+        foreach (var part in parts)
+        {
+            if (Holds(part))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private Value? Derived(string name)
