@@ -24,6 +24,10 @@ internal static class Sides
     /// <summary>When a step can run, and by when to book it.</summary>
     internal static SideLine When(Bindery bindery, PlannedStep step) => Line(bindery, "left-when", Dated(bindery, step));
 
+    /// <summary>The letter that goes with a step; nothing when there is none or it has nothing to say.</summary>
+    internal static ImmutableArray<SideLine> Letter(Bindery bindery, Step step) =>
+        step.Letter is { } id && !bindery.LeftOut.Contains(id) ? [Line(bindery, "left-letter", CoverBlocks.LetterLink(bindery, id))] : [];
+
     /// <summary>Settled, or what would settle it.</summary>
     internal static SideLine HowSure(Bindery bindery, ItemState state, Because because) => Line(bindery, "left-how-sure", state switch
     {

@@ -31,7 +31,7 @@ internal static class StepPage
             Sides.Line(bindery, "left-how-long", Phrase.Of(step.Hours is { } hours ? bindery.Ranges.Hours(hours) : bindery.Ranges.Of(step.Takes))),
             .. Spare(bindery, planned),
             .. step.SupplyOff ? [Sides.Line(bindery, "left-supply", Phrase.Of(bindery.Say("supply-off")))] : ImmutableArray<SideLine>.Empty,
-            .. step.Letter is { } letter ? [Sides.Line(bindery, "left-letter", CoverBlocks.LetterLink(bindery, letter))] : ImmutableArray<SideLine>.Empty,
+            .. Sides.Letter(bindery, step),
         ];
     }
 

@@ -1,4 +1,5 @@
 using GuideBuilder.Model;
+using GuideBuilder.Rendering;
 using GuideBuilder.Tests.Support;
 
 namespace GuideBuilder.Tests.Rendering;
@@ -60,5 +61,19 @@ public sealed class LinkTests
         var steps = plan.Steps.Select(s => s.Step.Item.Id == "ask-operator" ? s with { Step = s.Step with { State = ItemState.RuledOut }, Dates = null } : s);
 
         Assert.Contains("<a href=\"method.html#reason-ask-operator\">x</a>", Bound.Page("[x](see:ask-operator)", plan with { Steps = [.. steps] }), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_letter_with_nothing_to_say_gets_no_page_and_links_to_it_are_words()
+    {
+        var guidance = Sample.Guidance([.. Bound.Pages, ("extra", "# Extra\n\n[x](see:letter-enquiry)\n")]) with
+        {
+            Letters = [Sample.Page("letters", "letter-enquiry", "# Enquiry\n\n{{ if nation == \"ireland\" }}\nDear Sir\n{{ end }}\n")],
+        };
+        var staged = Handbook.Render(SamplePlan.For(), guidance);
+        Findings.AreNone(staged.Faults.Select(f => f.ToString()));
+
+        Assert.DoesNotContain(staged.Value!.Files, f => f.Name == "letter-enquiry.html");
+        Assert.Contains("<p>x</p>", staged.Value!.File("extra.html"), StringComparison.Ordinal);
     }
 }
