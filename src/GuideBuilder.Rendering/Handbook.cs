@@ -50,7 +50,7 @@ public static class Handbook
     private static IReadOnlyList<Page> Pages(Bindery bindery)
     {
         var first = bindery.Outline.Select(l => PageMaker.Make(bindery, l)).ToList();
-        var over = bindery with { Written = [.. first.Where(p => !BlockMakers.BackMatter.Any(b => Calls(bindery, p.Id, b)))] };
+        var over = bindery with { Written = [.. first.Where(p => p.Kind != PageKind.Cover && !BlockMakers.BackMatter.Any(b => Calls(bindery, p.Id, b)))] };
         return [.. first.Select((p, i) => Calls(bindery, p.Id, BlockMakers.Index) ? PageMaker.Make(over, bindery.Outline[i]) : p)];
     }
 

@@ -10,7 +10,7 @@ internal static class HazardPanels
     /// <summary>Hazards that suspend everything else; nothing when there are none.</summary>
     internal static ImmutableArray<Block> StopSigns(Bindery bindery)
     {
-        ImmutableArray<Block> panels = [.. Make.WorstFirst(bindery.Plan.StopSigns).Select(h => Panel(bindery, h.Hazard.Item))];
+        ImmutableArray<Block> panels = [.. Make.WorstFirst(bindery.Plan.StopSigns).Select(h => Panel(bindery, h.Hazard.Item, h.Hazard.Item.Controls))];
         return panels.IsEmpty ? [] : [new Block.Heading(1, null, Phrase.Of(bindery.Say("stop-heading"))), Make.Say(bindery, "stop-first"), .. Levels.Lower(panels, 1)];
     }
 
@@ -28,18 +28,20 @@ internal static class HazardPanels
         ["column-hazard", "column-signal", "column-people", "column-before", "column-after"],
         Make.WorstFirst(bindery.Plan.Hazards).Select(h => Row(bindery, h.Hazard.Item)));
 
-    /// <summary>The hazards of a step, as panels.</summary>
-    internal static ImmutableArray<Block> Of(Bindery bindery, ImmutableArray<string> ids) =>
-        [.. Make.WorstFirst(bindery.Plan.Hazards.Where(h => ids.Contains(h.Hazard.Item.Id))).Select(h => Panel(bindery, h.Hazard.Item))];
+    /// <summary>The hazards of a step, as panels with the controls that its party carries out; a hazard on which that party has no hold shows all.</summary>
+    internal static ImmutableArray<Block> Of(Bindery bindery, Step step) =>
+    [
+        .. Make.WorstFirst(bindery.Plan.Hazards.Where(h => step.Hazards.Contains(h.Hazard.Item.Id)))
+            .Select(h => h.Hazard.Item)
+            .Select(h => Panel(bindery, h, h.Controls.Any(c => c.By == step.Party) ? [.. h.Controls.Where(c => c.By == step.Party)] : h.Controls)),
+    ];
 
-    /// <summary>One hazard in short: harm, the strongest controls, when to stop.</summary>
-    internal static Block Panel(Bindery bindery, Hazard hazard) => Under(
+    private static Block.DangerPanel Panel(Bindery bindery, Hazard hazard, ImmutableArray<HazardControl> controls) => Under(
         bindery,
         hazard,
         [
-            .. bindery.Read(hazard.Cause),
-            .. bindery.Read(hazard.Harm),
-            .. Make.List(hazard.Controls.Select(c => bindery.ReadLine(c.What))),
+            new Block.Prose(bindery.ReadLine(hazard.Cause) + Phrase.Of(" ") + bindery.ReadLine(hazard.Harm)),
+            .. Make.List(controls.Select(c => bindery.ReadLine(c.What))),
             .. Stop(bindery, hazard),
         ]);
 

@@ -41,6 +41,12 @@ internal static class Sides
     internal static SideLine Why(Bindery bindery, Because because)
     {
         var reason = because.Reason.IsEmpty ? Phrase.Of(bindery.Say("because-nothing")) : bindery.ReadLine(because.Reason);
+        if (bindery.Items.SharesReason(because) && bindery.Items.Find(because.RuleId) is { } rule)
+        {
+            // The same words must not link to two places, so the item's title tells them apart.
+            reason += Phrase.Of(" (") + bindery.Words(rule.Title) + Phrase.Of(")");
+        }
+
         var linked = reason.Parts.Any(p => p is Inline.Link) ? reason : Phrase.Of(new Inline.Link(new Target.Reason(because.RuleId), reason));
         return Line(bindery, "left-because", linked);
     }
