@@ -1,3 +1,4 @@
+using GuideBuilder.Planning.Electrical;
 using GuideBuilder.Planning.Hazards;
 using GuideBuilder.Planning.Questions;
 using GuideBuilder.Planning.Steps;
@@ -61,7 +62,7 @@ public static class Planner
             plan.Consents,
             plan.Clocks,
             OpenQuestions.Of(reasons, guidance.Questions),
-            world.Taken) { Chances = plan.Chances };
+            world.Taken) { Chances = plan.Chances, Electrical = ElectricalSheets.Of(name => Known.Given(facts, name), guidance.Tables) };
     }
 
     // Every answers file names its nation; Reading has seen to it.

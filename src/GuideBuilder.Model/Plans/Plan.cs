@@ -21,6 +21,9 @@ public sealed record Plan(
     /// <summary>What the trials of the chosen way came to; null where none were run.</summary>
     public Chances? Chances { get; init; }
 
+    /// <summary>What to talk over with the electrician.</summary>
+    public ElectricalSheet Electrical { get; init; } = ElectricalSheet.Empty;
+
     /// <summary>The answers the plan rests on.</summary>
     public AnswerSet Answers => Facts.Answers;
 
