@@ -1,5 +1,7 @@
+using GuideBuilder.Planning.Ground;
 using GuideBuilder.Planning.Hazards;
 using GuideBuilder.Planning.Questions;
+using GuideBuilder.Planning.Siting;
 using GuideBuilder.Planning.Steps;
 using GuideBuilder.Planning.Trials;
 using GuideBuilder.Planning.Ways;
@@ -61,7 +63,12 @@ public static class Planner
             plan.Consents,
             plan.Clocks,
             OpenQuestions.Of(reasons, guidance.Questions),
-            world.Taken) { Chances = plan.Chances };
+            world.Taken)
+        {
+            Chances = plan.Chances,
+            Ground = GroundSheets.Of(plan.Case.KnownOrAbsent, plan.Case.InWorldOrAbsent, guidance.Tables),
+            Siting = SitingRules.Of(plan.Case.KnownOrAbsent, guidance.Tables),
+        };
     }
 
     // Every answers file names its nation; Reading has seen to it.
