@@ -1,5 +1,3 @@
-using GuideBuilder.Planning.Derived;
-
 namespace GuideBuilder.Planning;
 
 /// <summary>Answers that the planner itself asks for, by the name of the question.</summary>
@@ -13,8 +11,4 @@ internal static class Known
 
     /// <summary>The known option of that name.</summary>
     public static string? Option(AnswerSet answers, string name) => (Of(answers, name) as Value.Option)?.Id;
-
-    /// <summary>The answer or fact of that name; for a question that this guidance does not have, that nobody was asked.</summary>
-    public static Given Given(Facts facts, string name) =>
-        facts.Derived.ContainsKey(name) || facts.Answers.ByName.ContainsKey(name) ? facts[name] : Derivation.Absent(name);
 }

@@ -24,6 +24,12 @@ public sealed record Plan(
     /// <summary>What to talk over with the electrician.</summary>
     public ElectricalSheet Electrical { get; init; } = ElectricalSheet.Empty;
 
+    /// <summary>The figures for the hole and the trench of the chosen way; null where no ground is opened.</summary>
+    public GroundSheet? Ground { get; init; }
+
+    /// <summary>How the new place stands to each rule that holds for it, in the order of the table.</summary>
+    public ImmutableArray<SitingVerdict> Siting { get; init; } = [];
+
     /// <summary>The answers the plan rests on.</summary>
     public AnswerSet Answers => Facts.Answers;
 

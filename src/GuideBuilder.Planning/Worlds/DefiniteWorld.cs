@@ -39,7 +39,7 @@ internal sealed class DefiniteWorld(Facts facts, FrozenDictionary<string, FactRu
             return taken;
         }
 
-        var given = Known(name);
+        var given = Derivation.FindIn(facts, name);
         return given.Standing == Standing.Known ? given.Value : given is Given.Derived { Standing: Standing.Unknown } ? Derived(name) : null;
     }
 
@@ -79,13 +79,9 @@ internal sealed class DefiniteWorld(Facts facts, FrozenDictionary<string, FactRu
         return value;
     }
 
-    // A calculator may ask what this guidance does not have.
-    private Given Known(string name) =>
-        facts.Derived.TryGetValue(name, out var fact) ? fact : facts.Answers.ByName.TryGetValue(name, out var answer) ? answer : Derivation.Absent(name);
-
     private Value? OfRule(FactRule rule) => !Holds(rule.Head.AppliesIf) ? null : rule.Rows.FirstOrDefault(r => Holds(r.When)) is { } row ? row.Value : rule.Otherwise;
 
-    private Given GivenOf(string name) => ValueOf(name) is { } value ? new Given.Set(name, value) : Known(name) switch
+    private Given GivenOf(string name) => ValueOf(name) is { } value ? new Given.Set(name, value) : Derivation.FindIn(facts, name) switch
     {
         Given.Answered answer => answer with { Standing = Standing.NotAsked, Value = null },
         Given.Derived fact => fact with { Standing = Standing.NotAsked, Value = null },
