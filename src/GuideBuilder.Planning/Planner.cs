@@ -62,7 +62,8 @@ public static class Planner
             plan.Consents,
             plan.Clocks,
             OpenQuestions.Of(reasons, guidance.Questions),
-            world.Taken) { Chances = plan.Chances, Electrical = ElectricalSheets.Of(name => Known.Given(facts, name), guidance.Tables) };
+            world.Taken)
+        { Chances = plan.Chances, Electrical = ElectricalSheets.Of(name => Known.Given(facts, name), guidance.Tables) };
     }
 
     // Every answers file names its nation; Reading has seen to it.
