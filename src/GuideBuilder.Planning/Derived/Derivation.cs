@@ -35,7 +35,9 @@ internal sealed class Derivation
     }
 
     private Given Find(string name) =>
-        _answers.ByName.TryGetValue(name, out var answer) ? answer : _rules.ContainsKey(name) || Calculators.ByName.ContainsKey(name) ? Fact(name) : Absent(name);
+        _answers.ByName.TryGetValue(name, out var answer) ? answer
+        : _found.ContainsKey(name) || _rules.ContainsKey(name) || Calculators.ByName.ContainsKey(name) ? Fact(name)
+        : Absent(name);
 
     // A calculator may ask a question that this guidance does not have: nobody was asked.
     internal static Given.Derived Absent(string name) => new(name, Standing.NotAsked, null, new("question", name, Place.None, Truth.Fails, [], LocalText.Empty, []));
