@@ -1,5 +1,8 @@
+using GuideBuilder.Planning.Electrical;
+using GuideBuilder.Planning.Ground;
 using GuideBuilder.Planning.Hazards;
 using GuideBuilder.Planning.Questions;
+using GuideBuilder.Planning.Siting;
 using GuideBuilder.Planning.Steps;
 using GuideBuilder.Planning.Trials;
 using GuideBuilder.Planning.Ways;
@@ -64,7 +67,13 @@ public static class Planner
             plan.Consents,
             plan.Clocks,
             OpenQuestions.Of(reasons, guidance.Questions),
-            world.Taken) { Chances = plan.Chances };
+            world.Taken)
+        {
+            Chances = plan.Chances,
+            Electrical = ElectricalSheets.Of(plan.Case.KnownOrAbsent, guidance.Tables),
+            Ground = GroundSheets.Of(plan.Case.KnownOrAbsent, plan.Case.InWorldOrAbsent, guidance.Tables),
+            Siting = SitingRules.Of(plan.Case.KnownOrAbsent, guidance.Tables),
+        };
         return whole.IsBeyond ? Undated(whole) : whole;
     }
 

@@ -25,10 +25,16 @@ public sealed record Plan(
     public const string BeyondFact = "beyond-this-book";
 
     /// <summary>Whether the answers take this home beyond what can be counted: no step that is still to come has a date, and no total and no finish date may be told.</summary>
-    public bool IsBeyond => IsBeyondBy(Facts);
+    public bool IsBeyond => Facts.Derived.GetValueOrDefault(BeyondFact) is { Standing: Standing.Known, Value: Value.Option { Id: "yes" } };
 
-    /// <summary>Whether these facts take a home beyond what can be counted.</summary>
-    public static bool IsBeyondBy(Facts facts) => facts.Derived.GetValueOrDefault(BeyondFact) is { Standing: Standing.Known, Value: Value.Option { Id: "yes" } };
+    /// <summary>What to talk over with the electrician.</summary>
+    public ElectricalSheet Electrical { get; init; } = ElectricalSheet.Empty;
+
+    /// <summary>The figures for the hole and the trench of the chosen way; null where no ground is opened.</summary>
+    public GroundSheet? Ground { get; init; }
+
+    /// <summary>How the new place stands to each rule that holds for it, in the order of the table.</summary>
+    public ImmutableArray<SitingVerdict> Siting { get; init; } = [];
 
     /// <summary>The answers the plan rests on.</summary>
     public AnswerSet Answers => Facts.Answers;

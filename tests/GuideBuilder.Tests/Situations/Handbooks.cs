@@ -17,6 +17,7 @@ internal static class Handbooks
         .. statement.InOrder.Where(i => !home.Items.IsPresent(i)).Select(i => $"{i} is not in the plan"),
         .. statement.InOrder.Zip(statement.InOrder.Skip(1)).Where(p => !Follows(p.Second, p.First, [])).Select(p => $"{p.Second} does not wait for {p.First}"),
         .. statement.On.Where(o => !home.Words(o.Page).Contains(o.Words, StringComparison.OrdinalIgnoreCase)).Select(o => $"{o.Page} does not say: {o.Words}"),
+        .. statement.Nowhere.SelectMany(w => home.PagesWith(w).Select(p => $"{p} says {w}")),
     ];
 
     private static IEnumerable<string> Wrong(Home home, IEnumerable<string> ids, ItemState wanted) =>

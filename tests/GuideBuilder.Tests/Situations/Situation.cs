@@ -1,7 +1,4 @@
-using GuideBuilder.Model;
-using GuideBuilder.Reading;
 using GuideBuilder.Tests.Support;
-using FaultList = GuideBuilder.Reading.FaultList;
 
 namespace GuideBuilder.Tests.Situations;
 
@@ -16,18 +13,9 @@ internal sealed record Situation(string Id, IReadOnlyList<Statement> Statements)
         .. Directory.EnumerateFiles(Repository.At(Folder), "*.says.yaml")
             .Select(f => Path.GetFileName(f)[..^".says.yaml".Length])
             .Order(StringComparer.Ordinal)
-            .Select(id => new Situation(id, [.. Nodes(id).SelectMany(Statement.Of)])),
+            .Select(id => new Situation(id, [.. Written.List($"{Folder}{id}.says.yaml").SelectMany(Statement.Of)])),
     ];
 
     /// <summary>The home as its answers file tells it.</summary>
     public Home Home() => Support.Home.At(Folder + Id + ".yaml");
-
-    private static IEnumerable<Mapping> Nodes(string id)
-    {
-        var file = $"{Folder}{id}.says.yaml";
-        var faults = new FaultList();
-        var root = YamlText.Read(new SourceText(file, File.ReadAllBytes(Repository.At(file))), Budget.Answers, faults);
-        Findings.AreNone(faults.Found.Select(f => f.ToString()));
-        return Assert.IsType<Sequence>(root).Items.Cast<Mapping>();
-    }
 }

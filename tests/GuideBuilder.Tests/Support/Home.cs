@@ -54,6 +54,15 @@ internal sealed class Home
         return new(plan.Value!);
     }
 
+    /// <summary>The ids of the pages that have these words.</summary>
+    public IEnumerable<string> PagesWith(string words) => Pages.Where(p => Words(p).Contains(words, StringComparison.Ordinal));
+
+    /// <summary>The pages and their blocks, in reading order.</summary>
+    public IEnumerable<Page> Made => _bindery.Value.Outline.Select(l => PageMaker.Make(_bindery.Value, l));
+
+    /// <summary>A fixed phrase of the handbook.</summary>
+    public string Say(string label) => _bindery.Value.Say(label);
+
     /// <summary>The words of a page, in one line.</summary>
     public string Words(string page)
     {
