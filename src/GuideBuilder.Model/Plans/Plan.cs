@@ -21,6 +21,9 @@ public sealed record Plan(
     /// <summary>What the trials of the chosen way came to; null where none were run.</summary>
     public Chances? Chances { get; init; }
 
+    /// <summary>Where the household is today: what is late, what is next, which gates stand before a payment, which clocks run.</summary>
+    public Progress Progress { get; init; } = Progress.None;
+
     /// <summary>The answers the plan rests on.</summary>
     public AnswerSet Answers => Facts.Answers;
 
