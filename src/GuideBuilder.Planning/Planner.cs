@@ -34,16 +34,10 @@ public static class Planner
         }
 
         var world = World.Assumed(facts.Answers, guidance.Questions);
-<<<<<<< HEAD
-        var calendars = PartyCalendars.Of(guidance.Parties, holidays, facts.Answers, Deadlines.Start(facts.Answers, occasion.Today));
-        var cases = ways.Where(w => w.IsPresent).Select(w => WayCase.Of(w.Item, facts.Answers, world, guidance, occasion, nation)).ToArray();
-        var plans = cases.Select(c => WayPlan.Of(c.Case, calendars, c.Case.Way == chosen.Item ? many : few)).ToArray();
-=======
         var calendars = PartyCalendars.Of(guidance.Parties, holidays, world.Answers, Deadlines.Start(facts.Answers, occasion.Today));
         var here = Outranked.By(facts.Answers, guidance);
         var cases = ways.Where(w => w.IsPresent).Select(w => WayCase.Of(w.Item, facts.Answers, world, here, occasion, nation)).ToArray();
-        var plans = cases.Select(c => WayPlan.Of(c.Case, calendars, c.Case.Way == chosen.Item ? TrialRun.Many : TrialRun.Few)).ToArray();
->>>>>>> living
+        var plans = cases.Select(c => WayPlan.Of(c.Case, calendars, c.Case.Way == chosen.Item ? many : few)).ToArray();
         var seen = cases.SelectMany(c => c.Faults).Concat(plans.SelectMany(p => p.Faults));
         return Staged<Plan>.From(Join(ways, chosen, [.. plans.Select(p => p.Plan).OfType<WayPlan>()], world, calendars), seen);
     }
@@ -75,18 +69,15 @@ public static class Planner
             plan.Consents,
             plan.Clocks,
             OpenQuestions.Of(reasons, guidance.Questions),
-<<<<<<< HEAD
             world.Taken)
         {
             Chances = plan.Chances,
             Electrical = ElectricalSheets.Of(plan.Case.KnownOrAbsent, guidance.Tables),
             Ground = GroundSheets.Of(plan.Case.KnownOrAbsent, plan.Case.InWorldOrAbsent, guidance.Tables),
             Siting = SitingRules.Of(plan.Case.KnownOrAbsent, guidance.Tables),
+            Progress = ProgressPlanner.Of(plan, calendars),
         };
         return whole.IsBeyond ? Undated(whole) : whole;
-=======
-            world.Taken) { Chances = plan.Chances, Progress = ProgressPlanner.Of(plan, calendars) };
->>>>>>> living
     }
 
     // What has been done keeps its days; nothing that is still to come has one.

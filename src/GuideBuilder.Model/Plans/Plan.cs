@@ -21,7 +21,6 @@ public sealed record Plan(
     /// <summary>What the trials of the chosen way came to; null where none were run.</summary>
     public Chances? Chances { get; init; }
 
-<<<<<<< HEAD
     /// <summary>The fact of the guidance that takes a home out of the range in which a total or a date can be given from a desk.</summary>
     public const string BeyondFact = "beyond-this-book";
 
@@ -36,10 +35,9 @@ public sealed record Plan(
 
     /// <summary>How the new place stands to each rule that holds for it, in the order of the table.</summary>
     public ImmutableArray<SitingVerdict> Siting { get; init; } = [];
-=======
+
     /// <summary>Where the household is today: what is late, what is next, which gates stand before a payment, which clocks run.</summary>
     public Progress Progress { get; init; } = Progress.None;
->>>>>>> living
 
     /// <summary>The answers the plan rests on.</summary>
     public AnswerSet Answers => Facts.Answers;
