@@ -25,6 +25,10 @@ public sealed class Handbooks : IAsyncLifetime
     public string[] PagesOf(string home) =>
         [.. Directory.EnumerateFiles(Of(home), "*.html").Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal)];
 
+    /// <summary>The cover and, of each kind of page (chapter, party, way, step, hazard, letter), the first so many; the kind is what the page says of itself.</summary>
+    public string[] OfEachKind(string home, int most) =>
+        [.. PagesOf(home).Where(page => page != "paper.html").GroupBy(page => Parsed(home, page).Body!.ClassName ?? "", StringComparer.Ordinal).SelectMany(kind => kind.Take(most))];
+
     /// <summary>A page as a tree.</summary>
     public IHtmlDocument Parsed(string home, string page) => new HtmlParser().ParseDocument(File.ReadAllText(Path.Combine(Of(home), page)));
 
