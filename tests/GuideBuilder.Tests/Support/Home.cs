@@ -17,7 +17,7 @@ internal sealed class Home
     /// <summary>The day on which the tests plan.</summary>
     public static readonly LocalDate Today = new(2026, 11, 24);
 
-    private const int Trials = 2;
+    private const int Trials = 20;
 
     private readonly Lazy<Bindery> _bindery;
 
