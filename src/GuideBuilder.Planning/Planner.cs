@@ -1,6 +1,7 @@
 using GuideBuilder.Planning.Electrical;
 using GuideBuilder.Planning.Ground;
 using GuideBuilder.Planning.Hazards;
+using GuideBuilder.Planning.Progressing;
 using GuideBuilder.Planning.Questions;
 using GuideBuilder.Planning.Siting;
 using GuideBuilder.Planning.Steps;
@@ -33,15 +34,16 @@ public static class Planner
         }
 
         var world = World.Assumed(facts.Answers, guidance.Questions);
-        var calendars = PartyCalendars.Of(guidance.Parties, holidays, facts.Answers, Deadlines.Start(facts.Answers, occasion.Today));
-        var cases = ways.Where(w => w.IsPresent).Select(w => WayCase.Of(w.Item, facts.Answers, world, guidance, occasion, nation)).ToArray();
+        var calendars = PartyCalendars.Of(guidance.Parties, holidays, world.Answers, Deadlines.Start(facts.Answers, occasion.Today));
+        var here = Outranked.By(facts.Answers, guidance);
+        var cases = ways.Where(w => w.IsPresent).Select(w => WayCase.Of(w.Item, facts.Answers, world, here, occasion, nation)).ToArray();
         var plans = cases.Select(c => WayPlan.Of(c.Case, calendars, c.Case.Way == chosen.Item ? many : few)).ToArray();
         var seen = cases.SelectMany(c => c.Faults).Concat(plans.SelectMany(p => p.Faults));
-        return Staged<Plan>.From(Join(ways, chosen, [.. plans.Select(p => p.Plan).OfType<WayPlan>()], world), seen);
+        return Staged<Plan>.From(Join(ways, chosen, [.. plans.Select(p => p.Plan).OfType<WayPlan>()], world, calendars), seen);
     }
 
     // Null when the chosen way could not be planned; its faults say why.
-    private static Plan? Join(ImmutableArray<Planned<Way>> ways, Planned<Way> chosen, ImmutableArray<WayPlan> plans, World world)
+    private static Plan? Join(ImmutableArray<Planned<Way>> ways, Planned<Way> chosen, ImmutableArray<WayPlan> plans, World world, PartyCalendars calendars)
     {
         var plan = plans.FirstOrDefault(p => p.Case.Way.Id == chosen.Item.Id);
         if (plan is null)
@@ -60,7 +62,7 @@ public static class Planner
             chosen,
             plan.Parties,
             plan.Steps,
-            plan.Schedule,
+            MeetingPlanner.Plan(Prospects.Of(plan.Schedule, plan.Scheduling), plan, calendars),
             plan.Costs,
             plan.Money,
             hazards,
@@ -73,6 +75,7 @@ public static class Planner
             Electrical = ElectricalSheets.Of(plan.Case.KnownOrAbsent, guidance.Tables),
             Ground = GroundSheets.Of(plan.Case.KnownOrAbsent, plan.Case.InWorldOrAbsent, guidance.Tables),
             Siting = SitingRules.Of(plan.Case.KnownOrAbsent, guidance.Tables),
+            Progress = ProgressPlanner.Of(plan, calendars),
         };
         return whole.IsBeyond ? Undated(whole) : whole;
     }

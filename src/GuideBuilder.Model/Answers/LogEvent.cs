@@ -11,7 +11,11 @@ public sealed record LogEvent(
     LocalDate? ValidUntil,
     string? Reference,
     string? Note,
-    Place Place);
+    Place Place)
+{
+    /// <summary>Whether it reached the other side after five in the afternoon, so that its clock starts on the next working day.</summary>
+    public bool AfterFive { get; init; }
+}
 
 /// <summary>What kind of thing has happened.</summary>
 public enum LogKind

@@ -19,7 +19,11 @@ public sealed record Guidance(
     ImmutableArray<Template> Pages,
     ImmutableArray<Template> Letters,
     FrozenDictionary<string, Label> Labels,
-    Look Look);
+    Look Look)
+{
+    /// <summary>What is known of the days on which several parties meet.</summary>
+    public ImmutableArray<Meeting> Meetings { get; init; } = [];
+}
 
 /// <summary>What the guidance says of itself: title, the day it was edited, the day after which its figures need another look, and its languages.</summary>
 public sealed record GuidanceHead(LocalText Title, LocalDate EditionDate, LocalDate ReviewBy, ImmutableArray<string> Languages);

@@ -24,7 +24,19 @@ public sealed record Step(
 {
     /// <summary>Whether the step falls to the household.</summary>
     public bool IsDuty => Party == Model.Party.Household;
+
+    /// <summary>Parties on whose working days it must fall as well, because it asks something of them: ringing an office.</summary>
+    public ImmutableArray<string> OnDaysOf { get; init; } = [];
+
+    /// <summary>The happening in a log that speaks of this step even where it does not name it; null for none.</summary>
+    public LoggedAs? LoggedAs { get; init; }
+
+    /// <summary>How long after a missed or failed day its party can come again, in the party's working days; null when that is not known.</summary>
+    public Duration? Again { get; init; }
 }
+
+/// <summary>A kind of happening with a party: a quotation from the network operator.</summary>
+public sealed record LoggedAs(LogKind Event, string With);
 
 /// <summary>How long a step takes. Working days are the party's own; calendar days run every day; hours take one working day.</summary>
 public sealed record Duration(ThreePoint Amount, DayCount Unit, Basis Basis);
@@ -43,7 +55,11 @@ public enum DayCount
 }
 
 /// <summary>This step comes after another, from its finish or its start, with a wait of whole days; working days name whose (a party id).</summary>
-public sealed record Link(string Step, LinkKind Kind, int Lag, DayCount Of, string? Whose, bool SameDay, Place Place);
+public sealed record Link(string Step, LinkKind Kind, int Lag, DayCount Of, string? Whose, bool SameDay, Place Place)
+{
+    /// <summary>The question (section.id, in days) whose answer outranks the lag; null for none.</summary>
+    public string? Or { get; init; }
+}
 
 /// <summary>From which end of the earlier step a link runs.</summary>
 public enum LinkKind
@@ -56,4 +72,8 @@ public enum LinkKind
 }
 
 /// <summary>This step may not finish more than so many days before another starts: a hole not open too long, a quotation not stale.</summary>
-public sealed record LatestLink(string Step, int Before, DayCount Of, string? Whose, Place Place);
+public sealed record LatestLink(string Step, int Before, DayCount Of, string? Whose, Place Place)
+{
+    /// <summary>The question (section.id, in days) whose answer outranks the limit; null for none.</summary>
+    public string? Or { get; init; }
+}

@@ -36,6 +36,9 @@ public sealed record Plan(
     /// <summary>How the new place stands to each rule that holds for it, in the order of the table.</summary>
     public ImmutableArray<SitingVerdict> Siting { get; init; } = [];
 
+    /// <summary>Where the household is today: what is late, what is next, which gates stand before a payment, which clocks run.</summary>
+    public Progress Progress { get; init; } = Progress.None;
+
     /// <summary>The answers the plan rests on.</summary>
     public AnswerSet Answers => Facts.Answers;
 

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using GuideBuilder.Planning.Calendars;
 using GuideBuilder.Planning.Sequence;
 
@@ -8,6 +9,7 @@ internal sealed class PartyCalendars
 {
     private readonly FrozenDictionary<string, WorkingCalendar> _byParty;
     private readonly FrozenDictionary<string, WorkingCalendar> _inMeetings;
+    private readonly ConcurrentDictionary<string, WorkingCalendar> _shared = new(StringComparer.Ordinal);
 
     private PartyCalendars(FrozenDictionary<string, WorkingCalendar> byParty, FrozenDictionary<string, WorkingCalendar> inMeetings) =>
         (_byParty, _inMeetings) = (byParty, inMeetings);
@@ -28,9 +30,19 @@ internal sealed class PartyCalendars
     /// <summary>The days of a party.</summary>
     public WorkingCalendar Of(string party) => _byParty[party];
 
-    /// <summary>The days on which a step may be done: its party's own, in a meeting only those on which somebody is at home, and every day for a wait in calendar days.</summary>
-    public WorkingCalendar Of(Step step) =>
-        step.Meeting is not null ? _inMeetings[step.Party] : step.Takes.Unit == DayCount.CalendarDays ? WorkingCalendar.EveryDay : Of(step.Party);
+    /// <summary>The days on which a step may be done: its party's own, in a meeting only those on which somebody is at home, and every day for a wait in calendar days; of these, the days of those whom it asks something of.</summary>
+    public WorkingCalendar Of(Step step)
+    {
+        var own = step.Meeting is not null ? _inMeetings[step.Party] : step.Takes.Unit == DayCount.CalendarDays ? WorkingCalendar.EveryDay : Of(step.Party);
+        var others = step.OnDaysOf.Where(Has).ToArray();
+        return others.Length == 0 ? own : _shared.GetOrAdd(string.Join(", ", others.Prepend(own.Id)), id => others.Select(Of).Prepend(own).Aggregate(Shared) with { Id = id });
+    }
+
+    /// <summary>The first day on which the party of a step can come again after a day that failed: the next one where nothing is known of it.</summary>
+    public LocalDate Again(Step step, LocalDate failed) =>
+        step.Again is not { } again ? failed.PlusDays(1)
+        : again.Unit == DayCount.WorkingDays ? Of(step.Party).Add(failed, StepNetwork.Days(again, t => t.Likely))
+        : failed.PlusDays(StepNetwork.Days(again, t => t.Likely));
 
     /// <summary>The days in which a lag is counted.</summary>
     public WorkingCalendar OfLag(DayCount of, string? whose) => of == DayCount.WorkingDays && whose is not null && Has(whose) ? Of(whose) : WorkingCalendar.EveryDay;
@@ -45,6 +57,10 @@ internal sealed class PartyCalendars
         var chosen = noFridays && own.Weekdays.Count > 1 ? WorkingCalendars.AvoidingEves(own, IsoDayOfWeek.Friday) : own;
         return chosen with { Id = chosen.Id + ", somebody at home", Closed = chosen.Closed.Concat(away).ToFrozenSet() };
     }
+
+    // What both keep.
+    private static WorkingCalendar Shared(WorkingCalendar one, WorkingCalendar other) => new(
+        one.Id, one.Weekdays.Intersect(other.Weekdays).ToFrozenSet(), one.Closed.Union(other.Closed).ToFrozenSet(), LocalDate.Min(one.KnownUntil, other.KnownUntil));
 
     private static LocalDate[] Away(AnswerSet answers) =>
         Known.Of(answers, "dates.away") is Value.Days days ? [.. days.Spans.SelectMany(s => s).Distinct().Order()] : [];

@@ -5,7 +5,7 @@ using GuideBuilder.Planning.Ways;
 namespace GuideBuilder.Planning.Steps;
 
 /// <summary>The dates of the steps in the base plan, the sequence as a whole, and the trials that its ranges come from.</summary>
-internal sealed record Scheduling(FrozenDictionary<string, StepDates> Dates, Schedule Schedule, TrialRun Trials)
+internal sealed record Scheduling(FrozenDictionary<string, StepDates> Dates, Schedule Schedule, TrialRun Trials, StepNetwork Network, Passes Passes)
 {
     /// <summary>Puts the steps of the assumed world on days. Null where the guidance allows no dates at all.</summary>
     public static (Scheduling? Scheduled, ImmutableArray<Fault> Faults) Of(WayCase way, ImmutableArray<Planned<Step>> planned, PartyCalendars calendars, int trials)
@@ -43,7 +43,9 @@ internal sealed record Scheduling(FrozenDictionary<string, StepDates> Dates, Sch
                 Meetings.Of(network.Steps, dates),
                 Hours.OffSupply(network.Steps),
                 Hours.OfHousehold(network.Steps)),
-            trials);
+            trials,
+            network,
+            passes);
     }
 
     // Before this day no world reaches the goal: it has all settled steps, and where only open ones meet, nothing is known.

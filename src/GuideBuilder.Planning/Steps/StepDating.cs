@@ -1,3 +1,4 @@
+using GuideBuilder.Planning.Sequence;
 using GuideBuilder.Planning.Trials;
 
 namespace GuideBuilder.Planning.Steps;
@@ -23,8 +24,24 @@ internal static class StepDating
             done,
             pin?.Given,
             BookBy(network, step, latest.Start),
-            timing.Driver.From);
+            timing.Driver.From)
+        {
+            Decider = DeciderOf(timing.Driver.Kind),
+            FreeFrom = timing.Driver.Free,
+        };
     }
+
+    private static Decider DeciderOf(DriverKind kind) => kind switch
+    {
+        DriverKind.Start => Decider.Start,
+        DriverKind.NotBefore => Decider.NotBefore,
+        DriverKind.Finish => Decider.Finish,
+        DriverKind.OtherStart => Decider.OtherStart,
+        DriverKind.Within => Decider.Within,
+        DriverKind.Given => Decider.Given,
+        DriverKind.Done => Decider.Done,
+        _ => throw new UnreachableException(),
+    };
 
     /// <summary>The latest start less the longest notice that the step's links ask.</summary>
     private static LocalDate BookBy(StepNetwork network, Step step, LocalDate latest) =>

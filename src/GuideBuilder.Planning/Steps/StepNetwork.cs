@@ -31,7 +31,7 @@ internal sealed record StepNetwork(ImmutableArray<Step> Steps, PartyCalendars Ca
         step.Id,
         calendars.Of(step),
         Days(step.Takes, t => t.Likely),
-        null,
+        pin?.Missed is { } missed ? calendars.Again(step, missed) : null,
         finishBy,
         pin?.Done ?? pin?.Given,
         pin?.Done,

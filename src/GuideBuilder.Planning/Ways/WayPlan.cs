@@ -15,7 +15,8 @@ internal sealed record WayPlan(
     ImmutableArray<Planned<Hazard>> Hazards,
     ImmutableArray<Planned<Consent>> Consents,
     ImmutableArray<Planned<Clock>> Clocks,
-    Chances Chances)
+    Chances Chances,
+    Scheduling Scheduling)
 {
     /// <summary>Plans a way in full: first what needs no dates, then the dates, then what is read off them.</summary>
     public static (WayPlan? Plan, IEnumerable<Fault> Faults) Of(WayCase way, PartyCalendars calendars, int trials)
@@ -39,7 +40,8 @@ internal sealed record WayPlan(
             Items.Plan(way.Guidance.Hazards, finished.Lookup),
             Items.Plan(way.Guidance.Consents, finished.Lookup),
             Items.Plan(way.Guidance.Clocks, finished.Lookup),
-            scheduled.Trials.Chances([.. steps.Where(s => s.IsPresent).Select(s => s.Item)], scheduled.Schedule.NeededBy));
+            scheduled.Trials.Chances([.. steps.Where(s => s.IsPresent).Select(s => s.Item)], scheduled.Schedule.NeededBy),
+            scheduled);
         return (plan, faults.Concat(CostPlanner.Faults(costs, way.Market)));
     }
 

@@ -38,7 +38,10 @@ internal sealed class HistoryReader(Guidance guidance, Unit? currency, FaultList
             NotBefore(on, fields, "valid-until"),
             fields.FindLine("reference"),
             fields.Node("note") is { } note ? Values.Words(note, faults) : null,
-            fields.Place);
+            fields.Place)
+        {
+            AfterFive = fields.Find("after-five", Values.YesNo, false),
+        };
         CheckParts(happened, fields);
         fields.Close();
         return happened;

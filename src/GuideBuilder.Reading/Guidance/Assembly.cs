@@ -30,7 +30,10 @@ internal sealed class Assembly(ImmutableArray<ContentFile> files, Desk desk)
             [.. files.Where(f => f.IsIn("pages")).Select(_words.ReadTemplate)],
             [.. files.Where(f => f.IsIn("letters")).Select(_words.ReadTemplate)],
             Of(Kinds.Label, WordReader.ReadLabel).DistinctBy(l => l.Id).ToFrozenDictionary(l => l.Id, StringComparer.Ordinal),
-            new(files.Where(f => f.IsIn("look")).ToFrozenDictionary(f => f.Name["look/".Length..], WordReader.ReadLook, StringComparer.Ordinal)));
+            new(files.Where(f => f.IsIn("look")).ToFrozenDictionary(f => f.Name["look/".Length..], WordReader.ReadLook, StringComparer.Ordinal)))
+        {
+            Meetings = Of(Kinds.Meeting, new MeetingReader(desk).Read),
+        };
     }
 
     private (GuidanceHead Head, ImmutableArray<Nation> Nations) Head() =>

@@ -12,6 +12,7 @@ internal static class Kinds
     public const string Hazard = "hazard";
     public const string Consent = "consent";
     public const string Clock = "clock";
+    public const string Meeting = "meeting";
     public const string Source = "source";
     public const string Term = "glossary term";
     public const string Page = "page";

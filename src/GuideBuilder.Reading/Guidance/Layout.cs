@@ -17,6 +17,7 @@ internal static class Layout
         ["hazards.yaml"] = Kinds.Hazard,
         ["consents.yaml"] = Kinds.Consent,
         ["clocks.yaml"] = Kinds.Clock,
+        ["meetings.yaml"] = Kinds.Meeting,
         ["sources.yaml"] = Kinds.Source,
         ["glossary.yaml"] = Kinds.Term,
         ["labels.yaml"] = Kinds.Label,

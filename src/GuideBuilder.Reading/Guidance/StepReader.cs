@@ -38,8 +38,16 @@ internal sealed class StepReader(Desk desk)
             desk.References(fields, "watch-for", Kinds.Hazard),
             desk.References(fields, "needs", Kinds.Step, Kinds.Consent, Kinds.Made),
             fields.Find("makes", Values.ListOf<string>(Values.Id), []),
-            desk.FindReference(fields, "letter", Kinds.Letter));
+            desk.FindReference(fields, "letter", Kinds.Letter))
+        {
+            OnDaysOf = desk.References(fields, "on-days-of", Kinds.Party),
+            LoggedAs = fields.Find<LoggedAs?>("logged-as", (node, _) => desk.One(node, "a happening", Logged), null),
+            Again = fields.Find<Model.Duration?>("again", (node, _) => desk.One(node, "a duration", f => OneDuration(f, head.Basis)), null),
+        };
     }
+
+    private LoggedAs Logged(Fields fields) =>
+        new(fields.Need("event", Values.OneOf(LogWords.Happenings), LogKind.Noted), desk.NeedReference(fields, "with", Kinds.Party));
 
     private static int Order(Fields fields, string? meeting) =>
         meeting is null ? 0 : fields.Need("order", Values.Whole(1, 99), 1);
@@ -74,7 +82,7 @@ internal sealed class StepReader(Desk desk)
         var kind = fields.Find("kind", Values.OneOf(("finish-to-start", LinkKind.FinishToStart), ("start-to-start", LinkKind.StartToStart)), LinkKind.FinishToStart);
         var lag = fields.Find("lag", Values.Whole(0, MostDays), 0);
         var of = lag == 0 ? fields.Find("of", ReadDays, DayCount.CalendarDays) : fields.Need("of", ReadDays, DayCount.CalendarDays);
-        return new(step, kind, lag, of, Whose(fields, of), fields.Find("same-day", Values.YesNo, false), fields.Place);
+        return new(step, kind, lag, of, Whose(fields, of), fields.Find("same-day", Values.YesNo, false), fields.Place) { Or = Or(fields) };
     }
 
     private LatestLink Latest(Fields fields)
@@ -82,8 +90,10 @@ internal sealed class StepReader(Desk desk)
         var step = desk.NeedReference(fields, "step", Kinds.Step);
         var before = fields.Need("before", Values.Whole(0, MostDays), 0);
         var of = fields.Need("of", ReadDays, DayCount.CalendarDays);
-        return new(step, before, of, Whose(fields, of), fields.Place);
+        return new(step, before, of, Whose(fields, of), fields.Place) { Or = Or(fields) };
     }
+
+    private string? Or(Fields fields) => desk.FindReference(fields, "or", Kinds.Question);
 
     // Working days are somebody's; calendar days are everybody's, so that naming a party would say nothing.
     private string? Whose(Fields fields, DayCount of)
