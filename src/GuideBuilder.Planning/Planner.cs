@@ -1,6 +1,9 @@
+using GuideBuilder.Planning.Electrical;
+using GuideBuilder.Planning.Ground;
 using GuideBuilder.Planning.Hazards;
-using GuideBuilder.Planning.Progressing;
+using GuideBuilder.Planning.Log;
 using GuideBuilder.Planning.Questions;
+using GuideBuilder.Planning.Siting;
 using GuideBuilder.Planning.Steps;
 using GuideBuilder.Planning.Trials;
 using GuideBuilder.Planning.Ways;
@@ -63,7 +66,14 @@ public static class Planner
             plan.Consents,
             plan.Clocks,
             OpenQuestions.Of(reasons, guidance.Questions),
-            world.Taken) { Chances = plan.Chances, Progress = ProgressPlanner.Of(plan, calendars) };
+            world.Taken)
+        {
+            Chances = plan.Chances,
+            Whereabouts = WhereaboutsPlanner.Of(plan, calendars),
+            Electrical = ElectricalSheets.Of(plan.Case.KnownOrAbsent, guidance.Tables),
+            Ground = GroundSheets.Of(plan.Case.KnownOrAbsent, plan.Case.InWorldOrAbsent, guidance.Tables),
+            Siting = SitingRules.Of(plan.Case.KnownOrAbsent, guidance.Tables),
+        };
     }
 
     // Every answers file names its nation; Reading has seen to it.

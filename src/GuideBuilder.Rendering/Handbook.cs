@@ -30,7 +30,7 @@ public static class Handbook
     {
         var bindery = Open(plan, guidance, faults);
         var pages = Pages(bindery);
-        var addresses = Addresses.Of(pages, faults);
+        var addresses = Addresses.Of(pages, bindery.LeftOut, faults);
         var frame = new Frame(guidance.Look.Files[FrameFile], bindery);
         ImmutableArray<BoundFile> files =
         [
@@ -50,12 +50,12 @@ public static class Handbook
     private static IReadOnlyList<Page> Pages(Bindery bindery)
     {
         var first = bindery.Outline.Select(l => PageMaker.Make(bindery, l)).ToList();
-        var over = bindery with { Written = [.. first.Where(p => !CallsIndex(bindery, p.Id))] };
-        return [.. first.Select((p, i) => CallsIndex(bindery, p.Id) ? PageMaker.Make(over, bindery.Outline[i]) : p)];
+        var over = bindery with { Written = [.. first.Where(p => p.Kind != PageKind.Cover && !BlockMakers.BackMatter.Any(b => Calls(bindery, p.Id, b)))] };
+        return [.. first.Select((p, i) => Calls(bindery, p.Id, BlockMakers.Index) ? PageMaker.Make(over, bindery.Outline[i]) : p)];
     }
 
-    private static bool CallsIndex(Bindery bindery, string page) =>
-        bindery.Guidance.Pages.Any(p => p.Id == page && p.Text.Words.Contains($"block \"{BlockMakers.Index}\"", StringComparison.Ordinal));
+    private static bool Calls(Bindery bindery, string page, string block) =>
+        bindery.Guidance.Pages.Any(p => p.Id == page && p.Text.Words.Contains($"block \"{block}\"", StringComparison.Ordinal));
 
     private static Bindery Open(Plan plan, Guidance guidance, FaultList faults)
     {
@@ -65,7 +65,7 @@ public static class Handbook
         var answers = new AnswerWords(labels, dates, plan.Occasion.Edition);
         var items = new Items(plan, guidance);
         var chapters = BookOrder.Read(guidance.Look.Files[BookOrder.FileName], guidance.Pages, faults);
-        return new(plan, guidance, labels, faults)
+        var bindery = new Bindery(plan, guidance, labels, faults)
         {
             Known = KnownIds.Of(guidance),
             Names = TemplateNames.Of(plan, items, labels, dates, ranges, answers),
@@ -73,7 +73,8 @@ public static class Handbook
             Ranges = ranges,
             Answers = answers,
             Items = items,
-            Outline = Outline.Of(chapters, plan, guidance, faults),
         };
+        var leftOut = guidance.Letters.Where(l => bindery.ReadPage(PageTitle.Rest(l)).IsEmpty).Select(l => l.Id).ToFrozenSet(StringComparer.Ordinal);
+        return bindery with { LeftOut = leftOut, Outline = Outline.Of(chapters, plan, guidance, leftOut, faults) };
     }
 }

@@ -1,7 +1,11 @@
 namespace GuideBuilder.Model;
 
 /// <summary>Indicative electrical figures and the questions that they raise, for the household to hand to its electrician. Never a design, a test or a certificate.</summary>
-public sealed record ElectricalSheet(ImmutableArray<SheetRow> Rows, ImmutableArray<SheetQuestion> Questions);
+public sealed record ElectricalSheet(ImmutableArray<SheetRow> Rows, ImmutableArray<SheetQuestion> Questions)
+{
+    /// <summary>A sheet on which nothing stands.</summary>
+    public static ElectricalSheet Empty { get; } = new([], []);
+}
 
 /// <summary>One line of a sheet: its id, the formula's id, what went in, what came out (null when an input is unknown or outside its range), the limit it is held against, the verdict, the table rows used, their sources and weakest mark, and the questions (section.id) whose answers would settle it.</summary>
 public sealed record SheetRow(

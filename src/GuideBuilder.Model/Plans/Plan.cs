@@ -22,7 +22,16 @@ public sealed record Plan(
     public Chances? Chances { get; init; }
 
     /// <summary>Where the household is today: what is late, what is next, which gates stand before a payment, which clocks run.</summary>
-    public Progress Progress { get; init; } = Progress.None;
+    public Whereabouts Whereabouts { get; init; } = Whereabouts.None;
+
+    /// <summary>What to talk over with the electrician.</summary>
+    public ElectricalSheet Electrical { get; init; } = ElectricalSheet.Empty;
+
+    /// <summary>The figures for the hole and the trench of the chosen way; null where no ground is opened.</summary>
+    public GroundSheet? Ground { get; init; }
+
+    /// <summary>How the new place stands to each rule that holds for it, in the order of the table.</summary>
+    public ImmutableArray<SitingVerdict> Siting { get; init; } = [];
 
     /// <summary>The answers the plan rests on.</summary>
     public AnswerSet Answers => Facts.Answers;

@@ -34,13 +34,17 @@ internal sealed class Derivation
         return (new(answers, run._found.ToFrozenDictionary(StringComparer.Ordinal)), [.. run._faults]);
     }
 
+    /// <summary>What a calculator finds under a name: a name that this guidance does not have counts as not asked.</summary>
+    internal static Given FindIn(Facts facts, string name) =>
+        facts.Derived.TryGetValue(name, out var fact) ? fact : facts.Answers.ByName.TryGetValue(name, out var answer) ? answer : Absent(name);
+
     private Given Find(string name) =>
-        _answers.ByName.TryGetValue(name, out var answer) ? answer
-        : _found.ContainsKey(name) || _rules.ContainsKey(name) || Calculators.ByName.ContainsKey(name) ? Fact(name)
-        : Absent(name);
+        _answers.ByName.TryGetValue(name, out var answer) ? answer : IsFact(name) ? Fact(name) : Absent(name);
+
+    private bool IsFact(string name) => _found.ContainsKey(name) || _rules.ContainsKey(name) || Calculators.ByName.ContainsKey(name);
 
     // A calculator may ask a question that this guidance does not have: nobody was asked.
-    internal static Given.Derived Absent(string name) => new(name, Standing.NotAsked, null, new("question", name, Place.None, Truth.Fails, [], LocalText.Empty, []));
+    private static Given.Derived Absent(string name) => new(name, Standing.NotAsked, null, new("question", name, Place.None, Truth.Fails, [], LocalText.Empty, []));
 
     private Given.Derived Fact(string name)
     {

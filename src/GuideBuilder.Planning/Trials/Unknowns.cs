@@ -1,6 +1,5 @@
 using GuideBuilder.Planning.Costs;
 using GuideBuilder.Planning.Ways;
-using GuideBuilder.Planning.Worlds;
 
 namespace GuideBuilder.Planning.Trials;
 
@@ -21,8 +20,4 @@ internal static class Unknowns
         found.Reverse();
         return [.. found];
     }
-
-    /// <summary>What the question may turn out to be in a world that has taken all earlier ones; empty where it is not asked or stays blank.</summary>
-    public static ImmutableArray<Candidate> In(DefiniteWorld world, Question question) =>
-        world.Holds(question.AskIf) ? Candidates.Of(question, world.Holds) : [];
 }

@@ -13,6 +13,12 @@ internal sealed record WayCase(Way Way, Facts Facts, Facts World, Guidance Guida
     /// <summary>Answers and facts as the assumed world has them.</summary>
     public Lookup InWorld => name => World[name];
 
+    /// <summary>As they are known, for calculators: a name that this guidance does not have counts as not asked.</summary>
+    public Lookup KnownOrAbsent => name => Derivation.FindIn(Facts, name);
+
+    /// <summary>As the assumed world has them, for calculators.</summary>
+    public Lookup InWorldOrAbsent => name => Derivation.FindIn(World, name);
+
     /// <summary>The rules of the derived facts, by id.</summary>
     public FrozenDictionary<string, FactRule> Rules { get; } = Guidance.Facts.ToFrozenDictionary(f => f.Id, StringComparer.Ordinal);
 

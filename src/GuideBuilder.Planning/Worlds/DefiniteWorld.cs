@@ -25,9 +25,9 @@ internal sealed class DefiniteWorld(Facts facts, FrozenDictionary<string, FactRu
     public bool Holds(Condition condition) => condition switch
     {
         Condition.Asks asks => ValueOf(asks.Name) is { } value && asks.Comparison.Of(value) == Truth.Holds,
-        Condition.AllOf all => all.Parts.All(Holds),
-        Condition.AnyOf any => any.Parts.Any(Holds),
-        Condition.NoneOf none => !none.Parts.Any(Holds),
+        Condition.AllOf all => All(all.Parts),
+        Condition.AnyOf any => Any(any.Parts),
+        Condition.NoneOf none => !Any(none.Parts),
         _ => throw new UnreachableException(),
     };
 
@@ -39,8 +39,34 @@ internal sealed class DefiniteWorld(Facts facts, FrozenDictionary<string, FactRu
             return taken;
         }
 
-        var given = Known(name);
+        var given = Derivation.FindIn(facts, name);
         return given.Standing == Standing.Known ? given.Value : given is Given.Derived { Standing: Standing.Unknown } ? Derived(name) : null;
+    }
+
+    private bool All(ImmutableArray<Condition> parts)
+    {
+        foreach (var part in parts)
+        {
+            if (!Holds(part))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private bool Any(ImmutableArray<Condition> parts)
+    {
+        foreach (var part in parts)
+        {
+            if (Holds(part))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private Value? Derived(string name)
@@ -53,13 +79,9 @@ internal sealed class DefiniteWorld(Facts facts, FrozenDictionary<string, FactRu
         return value;
     }
 
-    // A calculator may ask what this guidance does not have.
-    private Given Known(string name) =>
-        facts.Derived.TryGetValue(name, out var fact) ? fact : facts.Answers.ByName.TryGetValue(name, out var answer) ? answer : Derivation.Absent(name);
-
     private Value? OfRule(FactRule rule) => !Holds(rule.Head.AppliesIf) ? null : rule.Rows.FirstOrDefault(r => Holds(r.When)) is { } row ? row.Value : rule.Otherwise;
 
-    private Given GivenOf(string name) => ValueOf(name) is { } value ? new Given.Set(name, value) : Known(name) switch
+    private Given GivenOf(string name) => ValueOf(name) is { } value ? new Given.Set(name, value) : Derivation.FindIn(facts, name) switch
     {
         Given.Answered answer => answer with { Standing = Standing.NotAsked, Value = null },
         Given.Derived fact => fact with { Standing = Standing.NotAsked, Value = null },

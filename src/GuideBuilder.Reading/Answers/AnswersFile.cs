@@ -18,6 +18,7 @@ internal sealed class AnswersFile(string path, Node root, Guidance guidance, Fau
 
         var answers = new Answering(root, guidance, faults).All();
         CheckNeeded(fields, answers);
+        SupplyNumberCheck.Check(answers, guidance.Tables, faults);
         var history = new HistoryReader(guidance, Currency(answers), faults);
         var set = new AnswerSet(
             FileName,

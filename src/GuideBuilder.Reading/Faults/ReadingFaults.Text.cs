@@ -81,6 +81,8 @@ internal static partial class ReadingFaults
 
     private static Fault Error(string code, Place place, string wrong, string right) => new(code, Severity.Error, place, OneLine(wrong), OneLine(right));
 
+    private static Fault Warning(string code, Place place, string wrong, string right) => new(code, Severity.Warning, place, OneLine(wrong), OneLine(right));
+
     // A fault quotes what people wrote, which may hold tabs and line ends.
     private static string OneLine(string words) => words.Any(char.IsControl) ? string.Concat(words.Select(c => char.IsControl(c) ? ' ' : c)) : words;
 

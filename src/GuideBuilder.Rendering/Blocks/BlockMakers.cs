@@ -12,6 +12,9 @@ internal static class BlockMakers
     /// <summary>The name of the block that looks over the finished pages; a page that calls it is made once more when the others are there.</summary>
     internal const string Index = "index";
 
+    /// <summary>The blocks of the back of the book, where every term stands; the index does not lead there.</summary>
+    internal static ImmutableArray<string> BackMatter { get; } = [Index, "glossary", "sources", "because", "open-questions"];
+
     /// <summary>The makers by name.</summary>
     internal static FrozenDictionary<string, BlockMaker> ByName { get; } = new Dictionary<string, BlockMaker>(StringComparer.Ordinal)
     {

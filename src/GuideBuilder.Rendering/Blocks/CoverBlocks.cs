@@ -87,11 +87,8 @@ internal static class CoverBlocks
         return [new Block.Prose(bindery.Labels.Compose(said, ("date", bindery.Dates.Say(day))))];
     }
 
-    private static Block.Entry Action(Bindery bindery, PlannedStep step)
-    {
-        var letter = step.Step.Item.Letter is { } id ? [Sides.Line(bindery, "left-letter", LetterLink(bindery, id))] : ImmutableArray<SideLine>.Empty;
-        return new Block.Entry(null, 1, bindery.Link(step.Step.Item.Id), bindery.Read(step.Step.Item.About), [.. Sides.OfStep(bindery, step), .. letter]);
-    }
+    private static Block.Entry Action(Bindery bindery, PlannedStep step) =>
+        new(null, 1, bindery.Link(step.Step.Item.Id), bindery.Read(step.Step.Item.About), [.. Sides.OfStep(bindery, step), .. Sides.Letter(bindery, step.Step.Item)]);
 
     /// <summary>A letter's title as a link.</summary>
     internal static Phrase LetterLink(Bindery bindery, string id) =>

@@ -5,15 +5,21 @@ namespace GuideBuilder.Rendering.Blocks;
 /// <summary>Hazards as panels under their signal word: what it is, what it does, how to avoid it, when to stop.</summary>
 internal static class HazardPanels
 {
+    private const int MostOnCover = 5;
+
     /// <summary>Hazards that suspend everything else; nothing when there are none.</summary>
     internal static ImmutableArray<Block> StopSigns(Bindery bindery)
     {
-        ImmutableArray<Block> panels = [.. Make.WorstFirst(bindery.Plan.StopSigns).Select(h => Panel(bindery, h.Hazard.Item))];
+        ImmutableArray<Block> panels = [.. Make.WorstFirst(bindery.Plan.StopSigns).Select(h => Panel(bindery, h.Hazard.Item, h.Hazard.Item.Controls))];
         return panels.IsEmpty ? [] : [new Block.Heading(1, null, Phrase.Of(bindery.Say("stop-heading"))), Make.Say(bindery, "stop-first"), .. Levels.Lower(panels, 1)];
     }
 
-    /// <summary>At most five, worst first.</summary>
-    internal static ImmutableArray<Block> Top(Bindery bindery) => [.. Make.WorstFirst(bindery.Plan.Hazards).Take(5).Select(h => Panel(bindery, h.Hazard.Item))];
+    /// <summary>At most five, worst first, in short: what it is, what it does, when to stop.</summary>
+    internal static ImmutableArray<Block> Top(Bindery bindery) =>
+    [
+        .. Make.WorstFirst(bindery.Plan.Hazards).Take(MostOnCover).Select(h => h.Hazard.Item).Select(h =>
+            Under(bindery, h, [new Block.Prose(bindery.ReadLine(h.Cause) + Phrase.Of(" ") + bindery.ReadLine(h.Harm)), .. Stop(bindery, h)])),
+    ];
 
     /// <summary>The register: a row a hazard, then a panel for those that could kill.</summary>
     internal static ImmutableArray<Block> Register(Bindery bindery) => Make.Grid(
@@ -22,21 +28,20 @@ internal static class HazardPanels
         ["column-hazard", "column-signal", "column-people", "column-before", "column-after"],
         Make.WorstFirst(bindery.Plan.Hazards).Select(h => Row(bindery, h.Hazard.Item)));
 
-    /// <summary>The hazards of a step, as panels.</summary>
-    internal static ImmutableArray<Block> Of(Bindery bindery, ImmutableArray<string> ids) =>
-        [.. Make.WorstFirst(bindery.Plan.Hazards.Where(h => ids.Contains(h.Hazard.Item.Id))).Select(h => Panel(bindery, h.Hazard.Item))];
+    /// <summary>The hazards of a step, as panels with the controls that its party carries out; a hazard on which that party has no hold shows all.</summary>
+    internal static ImmutableArray<Block> Of(Bindery bindery, Step step) =>
+    [
+        .. Make.WorstFirst(bindery.Plan.Hazards.Where(h => step.Hazards.Contains(h.Hazard.Item.Id)))
+            .Select(h => h.Hazard.Item)
+            .Select(h => Panel(bindery, h, h.Controls.Any(c => c.By == step.Party) ? [.. h.Controls.Where(c => c.By == step.Party)] : h.Controls)),
+    ];
 
-    /// <summary>One hazard in short: harm, the strongest controls, when to stop.</summary>
-    internal static Block Panel(Bindery bindery, Hazard hazard) => new Block.DangerPanel(
-        null,
-        hazard.Word,
-        bindery.Say($"signal-{SignalNames.Of(hazard.Word)}"),
-        1,
-        bindery.Link(hazard.Id),
+    private static Block.DangerPanel Panel(Bindery bindery, Hazard hazard, ImmutableArray<HazardControl> controls) => Under(
+        bindery,
+        hazard,
         [
-            .. bindery.Read(hazard.Cause),
-            .. bindery.Read(hazard.Harm),
-            .. Make.List(hazard.Controls.Select(c => bindery.ReadLine(c.What))),
+            new Block.Prose(bindery.ReadLine(hazard.Cause) + Phrase.Of(" ") + bindery.ReadLine(hazard.Harm)),
+            .. Make.List(controls.Select(c => bindery.ReadLine(c.What))),
             .. Stop(bindery, hazard),
         ]);
 
@@ -47,6 +52,9 @@ internal static class HazardPanels
     /// <summary>Severity and likelihood in words and figures.</summary>
     internal static string Score(Bindery bindery, RiskScore score) =>
         bindery.Say("risk-score", ("severity", bindery.Say(Invariant($"severity-{score.Severity}"))), ("likelihood", bindery.Say(Invariant($"likelihood-{score.Likelihood}"))));
+
+    private static Block.DangerPanel Under(Bindery bindery, Hazard hazard, ImmutableArray<Block> text) =>
+        new(null, hazard.Word, bindery.Say($"signal-{SignalNames.Of(hazard.Word)}"), 1, bindery.Link(hazard.Id), text);
 
     private static GridRow Row(Bindery bindery, Hazard hazard) => Make.Row(
         null,

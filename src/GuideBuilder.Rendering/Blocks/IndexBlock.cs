@@ -5,6 +5,9 @@ namespace GuideBuilder.Rendering.Blocks;
 /// <summary>The index at the back: terms, and the pages on which they occur.</summary>
 internal static class IndexBlock
 {
+    // A term that stands on more pages than this leads to chapters only.
+    private const int MostPages = 8;
+
     /// <summary>Terms by the alphabet, each with its pages in reading order; a term that occurs nowhere is left out.</summary>
     internal static ImmutableArray<Block> All(Bindery bindery)
     {
@@ -13,6 +16,7 @@ internal static class IndexBlock
             .OrderBy(t => t.Word.Words, StringComparer.OrdinalIgnoreCase).ThenBy(t => t.Id, StringComparer.Ordinal)
             .Select(t => (Term: t, Pages: pages.Where(p => Occurs(t, p.Words)).Select(p => p.Page).ToList()))
             .Where(l => l.Pages.Count > 0)
+            .Select(l => l with { Pages = l.Pages.Count > MostPages ? [.. l.Pages.Where(p => p.Kind is PageKind.Cover or PageKind.Chapter)] : l.Pages })
             .Select(l => new Definition(null, Bindery.Link(l.Term.Id, bindery.Words(l.Term.Word)), [new Block.Prose(Pages(l.Pages))]));
         ImmutableArray<Definition> all = [.. lines];
         return all.IsEmpty ? [] : [new Block.Definitions(all)];

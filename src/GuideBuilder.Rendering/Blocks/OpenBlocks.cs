@@ -6,6 +6,7 @@ namespace GuideBuilder.Rendering.Blocks;
 internal static class OpenBlocks
 {
     private const int Shown = 3;
+    private const int Named = 3;
 
     /// <summary>The questions whose answers would settle most, three of them.</summary>
     internal static ImmutableArray<Block> FindOutFirst(Bindery bindery) =>
@@ -48,6 +49,11 @@ internal static class OpenBlocks
             [.. tell, Decides(bindery, open)]);
     }
 
-    private static SideLine Decides(Bindery bindery, OpenQuestion open) =>
-        Sides.Line(bindery, "left-settles", open.WouldSettle.IsEmpty ? Phrase.Of(bindery.Say("settles-nothing")) : Phrase.Join(", ", open.WouldSettle.Select(i => bindery.Link(i.Id))));
+    private static SideLine Decides(Bindery bindery, OpenQuestion open)
+    {
+        var more = open.WouldSettle.Length - Named;
+        var named = Phrase.Join(", ", open.WouldSettle.Take(Named).Select(i => bindery.Link(i.Id)));
+        var rest = more > 0 ? Phrase.Of(bindery.Labels.Count("settles-more", more)) : Phrase.Empty;
+        return Sides.Line(bindery, "left-settles", named.IsEmpty ? Phrase.Of(bindery.Say("settles-nothing")) : named + rest);
+    }
 }

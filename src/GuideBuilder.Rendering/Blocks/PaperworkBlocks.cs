@@ -12,7 +12,7 @@ internal static class PaperworkBlocks
     internal static ImmutableArray<Block> Clocks(Bindery bindery) => Or(bindery, bindery.Plan.Clocks.Where(c => c.IsPresent).Select(c => Clock(bindery, c)));
 
     /// <summary>A list of the letters.</summary>
-    internal static ImmutableArray<Block> Letters(Bindery bindery) => Make.List(bindery.Guidance.Letters.Select(l => CoverBlocks.LetterLink(bindery, l.Id)));
+    internal static ImmutableArray<Block> Letters(Bindery bindery) => Make.List(bindery.Guidance.Letters.Where(l => !bindery.LeftOut.Contains(l.Id)).Select(l => CoverBlocks.LetterLink(bindery, l.Id)));
 
     private static ImmutableArray<Block> Or(Bindery bindery, IEnumerable<Block> entries)
     {

@@ -73,7 +73,11 @@ internal static class ReasonBlocks
     };
 
     private static Phrase Sources(Bindery bindery, Because because) =>
-        Phrase.Join(", ", because.Sources.Select(s => Bindery.Link(s, bindery.Guidance.Sources.Where(x => x.Id == s).Select(x => bindery.Words(x.Title)).FirstOrDefault(Phrase.Of(s)))));
+        Phrase.Join(", ", because.Sources.Select(s => Bindery.Link(s, bindery.Guidance.Sources.Where(x => x.Id == s).Select(x => Source(bindery, x)).FirstOrDefault(Phrase.Of(s)))));
+
+    // Two publications of one title are told apart by who published them.
+    private static Phrase Source(Bindery bindery, Source source) =>
+        bindery.Guidance.Sources.Count(s => s.Title.Words == source.Title.Words) > 1 ? bindery.Words(source.Title) + Phrase.Of($" ({source.Publisher})") : bindery.Words(source.Title);
 
     private static string FileOf(Place place) => place.Path[(place.Path.LastIndexOf('/') + 1)..];
 

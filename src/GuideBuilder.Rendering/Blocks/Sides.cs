@@ -24,6 +24,10 @@ internal static class Sides
     /// <summary>When a step can run, and by when to book it.</summary>
     internal static SideLine When(Bindery bindery, PlannedStep step) => Line(bindery, "left-when", Dated(bindery, step));
 
+    /// <summary>The letter that goes with a step; nothing when there is none or it has nothing to say.</summary>
+    internal static ImmutableArray<SideLine> Letter(Bindery bindery, Step step) =>
+        step.Letter is { } id && !bindery.LeftOut.Contains(id) ? [Line(bindery, "left-letter", CoverBlocks.LetterLink(bindery, id))] : [];
+
     /// <summary>Settled, or what would settle it.</summary>
     internal static SideLine HowSure(Bindery bindery, ItemState state, Because because) => Line(bindery, "left-how-sure", state switch
     {
@@ -37,6 +41,12 @@ internal static class Sides
     internal static SideLine Why(Bindery bindery, Because because)
     {
         var reason = because.Reason.IsEmpty ? Phrase.Of(bindery.Say("because-nothing")) : bindery.ReadLine(because.Reason);
+        if (bindery.Items.SharesReason(because) && bindery.Items.Find(because.RuleId) is { } rule)
+        {
+            // The same words must not link to two places, so the item's title tells them apart.
+            reason += Phrase.Of(" (") + bindery.Words(rule.Title) + Phrase.Of(")");
+        }
+
         var linked = reason.Parts.Any(p => p is Inline.Link) ? reason : Phrase.Of(new Inline.Link(new Target.Reason(because.RuleId), reason));
         return Line(bindery, "left-because", linked);
     }

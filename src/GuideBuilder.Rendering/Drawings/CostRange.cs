@@ -37,10 +37,12 @@ internal static class CostRange
             var (name, amount) = rows[i];
             var top = i * RowHeight;
             var look = i == 0 ? "heavy" : "";
-            sketch.Say(2, top + 13, name, look).Say(Sketch.Width - 2, top + 13, $"{Figures.Rough(amount.Low, currency)}–{Figures.Rough(amount.High, currency)}", "small", Anchoring.End);
+            sketch.Say(2, top + 13, name, look);
             var (low, likely, high) = (4 + (amount.Low * scale), 4 + (amount.Likely * scale), 4 + (amount.High * scale));
             sketch.Line(low, top + 23, high, top + 23, i == 0 ? "thick" : "line").Line(low, top + 18, low, top + 28).Line(high, top + 18, high, top + 28);
             sketch.Dot(likely, top + 23, 4, "solid");
+            var atRight = high < Sketch.Width - 100;
+            sketch.Say(atRight ? high + 8 : Math.Max(2, low - 8), top + 27, $"{Figures.Rough(amount.Low, currency)}–{Figures.Rough(amount.High, currency)}", "small", atRight || low < 100 ? Anchoring.Start : Anchoring.End);
         }
 
         return sketch.Finish(rows.Length * RowHeight);

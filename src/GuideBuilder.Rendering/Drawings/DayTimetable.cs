@@ -36,7 +36,7 @@ internal static class DayTimetable
     private static Picture Draw(Bindery bindery, List<MeetingTurn> turns, List<string> crews)
     {
         var sketch = new Sketch();
-        var key = 8 + (crews.Count * 17m);
+        var key = 8 + ((crews.Count + 1) * 17m);
         var top = key + 22;
         var last = Math.Ceiling(turns.Max(t => t.Ends));
         var column = (Sketch.Width - Left) / crews.Count;
@@ -46,7 +46,7 @@ internal static class DayTimetable
             sketch.Say(Left + (column * (i + 0.5m)), top - 6, Letter(i), "heavy", Anchoring.Middle);
         }
 
-        Dark(bindery, sketch, turns, top);
+        Dark(bindery, sketch, turns, top, 3 + (crews.Count * 17m));
         Hours(sketch, top, last);
         for (var i = 0; i <= crews.Count; i++)
         {
@@ -65,7 +65,7 @@ internal static class DayTimetable
 
     private static string Letter(int index) => ((char)('A' + index)).ToString();
 
-    private static void Dark(Bindery bindery, Sketch sketch, List<MeetingTurn> turns, decimal top)
+    private static void Dark(Bindery bindery, Sketch sketch, List<MeetingTurn> turns, decimal top, decimal key)
     {
         var off = turns.Where(t => t.SupplyOff).ToList();
         if (off.Count == 0)
@@ -75,7 +75,7 @@ internal static class DayTimetable
 
         var (from, to) = (off.Min(t => t.Starts), off.Max(t => t.Ends));
         sketch.Box(Left, top + (from * HourHeight), Sketch.Width - Left, (to - from) * HourHeight, "pale").Box(Left, top + (from * HourHeight), Sketch.Width - Left, (to - from) * HourHeight, "edge");
-        sketch.Box(200, 3, 24, 14, "pale").Box(200, 3, 24, 14, "edge").Say(230, 14, bindery.Say("drawing-dark"), "small");
+        sketch.Box(0, key, 24, 14, "pale").Box(0, key, 24, 14, "edge").Say(Left, key + 11, bindery.Say("drawing-dark"));
     }
 
     private static void Hours(Sketch sketch, decimal top, decimal last)

@@ -54,14 +54,26 @@ internal static class SequenceCalendar
         var drives = bindery.Plan.Schedule.DrivingSteps.Contains(step.Step.Item.Id);
         var (from, to, late) = (axis.At(dates.EarliestStart), axis.AfterDay(dates.EarliestFinish), axis.AfterDay(dates.LatestFinish));
         sketch.Line(0, top, Sketch.Width, top, "fine");
-        var title = step.Step.Item.Title.Words;
-        var fromRight = from > Sketch.Width * 0.55m;
-        sketch.Say(fromRight ? Sketch.Width - 2 : Math.Max(0, Math.Min(from, Sketch.Width - (title.Length * 6.4m))), top + 13, title, drives ? "heavy" : "", fromRight ? Anchoring.End : Anchoring.Start);
+        Title(sketch, step.Step.Item.Title.Words, drives, from, top + 13);
         sketch.Box(from, top + 17, Math.Max(2.5m, to - from), 8, drives || dates.Done ? "solid" : "blank");
         if (late > to && !dates.Done)
         {
             sketch.Line(to, top + 21, late, top + 21).Line(late, top + 18, late, top + 24);
         }
+    }
+
+    // A title begins at its bar, or as far left of it as it needs to end inside the drawing.
+    private static void Title(Sketch sketch, string title, bool drives, decimal from, decimal y)
+    {
+        var width = title.Length * (drives ? 7.7m : 6.7m);
+        var look = (drives ? "heavy" : "") + (width > Sketch.Width ? " small" : "");
+        if (from + width > Sketch.Width)
+        {
+            sketch.Say(Sketch.Width - 1, y, title, look, Anchoring.End);
+            return;
+        }
+
+        sketch.Say(from, y, title, look);
     }
 
     private static GridRow Row(Bindery bindery, PlannedStep step)

@@ -54,16 +54,16 @@ internal static class WhoseIsIt
             sketch.Box(x, middle - (height / 2), width, height, moved(part) ? "thick" : "outline", Owners.HatchOf(owner));
         }
 
-        sketch.Line(114, middle - 4, 136, middle - 4, moved("tails") ? "thick" : "line").Line(114, middle + 5, 136, middle + 5, moved("tails") ? "thick" : "line");
-        sketch.Line(194, middle - 4, 238, middle - 4, moved("tails") ? "thick" : "line").Line(194, middle + 5, 238, middle + 5, moved("tails") ? "thick" : "line");
-        sketch.Say(2, middle + 24, Name(bindery, "service-cable"), "small").Say(87, middle + 44, Name(bindery, "cutout"), "small", Anchoring.Middle)
-            .Say(165, middle + 44, Name(bindery, "meter"), "small", Anchoring.Middle).Say(216, middle - 12, Name(bindery, "tails"), "small", Anchoring.Middle)
-            .Say(284, middle + 44, Name(bindery, "board"), "small", Anchoring.Middle);
+        var tails = moved("tails") ? "thick" : "line";
+        sketch.Line(134, middle - 4, 154, middle - 4, tails).Line(134, middle + 5, 154, middle + 5, tails).Line(206, middle - 4, 248, middle - 4, tails).Line(206, middle + 5, 248, middle + 5, tails);
+        sketch.Say(0, middle - 14, Name(bindery, "service-cable"), "small").Say(109, middle + 44, Name(bindery, "cutout"), "small", Anchoring.Middle)
+            .Say(180, middle + 44, Name(bindery, "meter"), "small", Anchoring.Middle).Say(227, middle - 12, Name(bindery, "tails"), "small", Anchoring.Middle)
+            .Say(293, middle + 44, Name(bindery, "board"), "small", Anchoring.Middle);
         sketch.Line(0, top + PanelHeight - 14, Sketch.Width, top + PanelHeight - 14, "fine");
     }
 
     private static ImmutableArray<(string Part, decimal X, decimal Width, decimal Height)> Places { get; } =
-        [("service-cable", 0, 60, 14), ("cutout", 60, 54, 56), ("meter", 136, 58, 56), ("board", 238, 92, 56)];
+        [("service-cable", 0, 84, 14), ("cutout", 84, 50, 56), ("meter", 154, 52, 56), ("board", 248, 90, 56)];
 
     private static void Key(Bindery bindery, Sketch sketch, decimal top)
     {

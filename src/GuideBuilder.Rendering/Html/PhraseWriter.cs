@@ -85,7 +85,11 @@ internal sealed class PhraseWriter
             return home == new Home(_page, null) ? null : _manner.Address(_page, home);
         }
 
-        _faults.Add(RenderingFaults.LinkUnresolved(Place.None, target is Target.Item item ? item.Id : ((Target.Reason)target).Id, ""));
+        if (!_addresses.IsLeftOut(target))
+        {
+            _faults.Add(RenderingFaults.LinkUnresolved(Place.None, target is Target.Item item ? item.Id : ((Target.Reason)target).Id, ""));
+        }
+
         return null;
     }
 

@@ -10,11 +10,12 @@ internal sealed class Addresses
     internal const string ReasonPrefix = "reason-";
 
     private readonly FrozenDictionary<string, Home> _homes;
+    private readonly FrozenSet<string> _leftOut;
 
-    private Addresses(FrozenDictionary<string, Home> homes) => _homes = homes;
+    private Addresses(FrozenDictionary<string, Home> homes, FrozenSet<string> leftOut) => (_homes, _leftOut) = (homes, leftOut);
 
     /// <summary>The table of these pages; a page's own id wins over an anchor, an earlier anchor over a later one. A page that uses an anchor twice is a fault.</summary>
-    internal static Addresses Of(IReadOnlyList<Page> pages, FaultList faults)
+    internal static Addresses Of(IReadOnlyList<Page> pages, FrozenSet<string> leftOut, FaultList faults)
     {
         var homes = pages.ToDictionary(p => p.Id, p => new Home(p.Id, null), StringComparer.Ordinal);
         foreach (var page in pages)
@@ -31,8 +32,11 @@ internal sealed class Addresses
             }
         }
 
-        return new(homes.ToFrozenDictionary(StringComparer.Ordinal));
+        return new(homes.ToFrozenDictionary(StringComparer.Ordinal), leftOut);
     }
+
+    /// <summary>Whether a target is a letter that this book leaves out on purpose.</summary>
+    internal bool IsLeftOut(Target target) => target is Target.Item item && _leftOut.Contains(item.Id);
 
     /// <summary>The home of what a target names; an item without one leads to the entry that says why it is left out; null when that is missing too.</summary>
     internal Home? Find(Target target) => target switch

@@ -11,6 +11,9 @@ internal sealed record Bindery(Plan Plan, Guidance Guidance, Phrases Labels, Fau
     /// <summary>The pages of the book in reading order, by title.</summary>
     internal ImmutableArray<OutlineLine> Outline { get; init; } = [];
 
+    /// <summary>Letters that have nothing to say in this plan: they get no page, and links to them are words.</summary>
+    internal FrozenSet<string> LeftOut { get; init; } = FrozenSet<string>.Empty;
+
     /// <summary>The pages made so far, for those blocks that look over the whole book.</summary>
     internal ImmutableArray<Page> Written { get; init; } = [];
 

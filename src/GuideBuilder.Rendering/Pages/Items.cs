@@ -10,6 +10,7 @@ internal sealed class Items
     private readonly FrozenDictionary<string, Because> _reasons;
     private readonly FrozenDictionary<string, PlannedStep> _steps;
     private readonly FrozenDictionary<string, PlannedCost> _costs;
+    private readonly FrozenSet<string> _shared;
 
     internal Items(Plan plan, Guidance guidance)
     {
@@ -20,6 +21,7 @@ internal sealed class Items
         _steps = plan.Steps.ToFrozenDictionary(s => s.Step.Item.Id, StringComparer.Ordinal);
         _costs = plan.Costs.ToFrozenDictionary(c => c.Cost.Item.Id, StringComparer.Ordinal);
         InOrder = [.. planned.Select(p => p.Id)];
+        _shared = planned.GroupBy(p => p.Because.Reason.Words, StringComparer.Ordinal).Where(g => g.Count() > 1).Select(g => g.Key).ToFrozenSet(StringComparer.Ordinal);
     }
 
     /// <summary>The ids of all that the plan judged, kind after kind.</summary>
@@ -39,6 +41,9 @@ internal sealed class Items
 
     /// <summary>Why an item is in the plan or left out.</summary>
     internal Because? Reason(string id) => _reasons.GetValueOrDefault(id);
+
+    /// <summary>Whether other items give the same reason in the same words.</summary>
+    internal bool SharesReason(Because because) => _shared.Contains(because.Reason.Words);
 
     /// <summary>Whether an item is settled or may apply.</summary>
     internal bool IsPresent(string id) => State(id) != ItemState.RuledOut;

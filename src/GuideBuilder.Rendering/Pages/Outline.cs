@@ -6,8 +6,8 @@ internal sealed record OutlineLine(string Id, PageKind Kind, string Number, Phra
 /// <summary>Which pages this plan's book has, in reading order.</summary>
 internal static class Outline
 {
-    /// <summary>The lines of the book: chapters as listed, after each the home pages that belong there; items that are ruled out have none.</summary>
-    internal static ImmutableArray<OutlineLine> Of(ImmutableArray<ChapterLine> chapters, Plan plan, Guidance guidance, FaultList faults)
+    /// <summary>The lines of the book: chapters as listed, after each the home pages that belong there; items that are ruled out and letters that are left out have none.</summary>
+    internal static ImmutableArray<OutlineLine> Of(ImmutableArray<ChapterLine> chapters, Plan plan, Guidance guidance, FrozenSet<string> leftOut, FaultList faults)
     {
         var lines = ImmutableArray.CreateBuilder<OutlineLine>();
         var (chapter, leaf) = (0, 0);
@@ -15,7 +15,7 @@ internal static class Outline
         {
             if (line.PagesOf is { } kind)
             {
-                lines.AddRange(Items(kind, plan, guidance).Select(i => new OutlineLine(i.Id, kind, Invariant($"{chapter}.{++leaf}"), i.Title)));
+                lines.AddRange(Items(kind, plan, guidance).Where(i => !leftOut.Contains(i.Id)).Select(i => new OutlineLine(i.Id, kind, Invariant($"{chapter}.{++leaf}"), i.Title)));
                 continue;
             }
 

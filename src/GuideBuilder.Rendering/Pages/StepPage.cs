@@ -31,7 +31,7 @@ internal static class StepPage
             Sides.Line(bindery, "left-how-long", Phrase.Of(step.Hours is { } hours ? bindery.Ranges.Hours(hours) : bindery.Ranges.Of(step.Takes))),
             .. Spare(bindery, planned),
             .. step.SupplyOff ? [Sides.Line(bindery, "left-supply", Phrase.Of(bindery.Say("supply-off")))] : ImmutableArray<SideLine>.Empty,
-            .. step.Letter is { } letter ? [Sides.Line(bindery, "left-letter", CoverBlocks.LetterLink(bindery, letter))] : ImmutableArray<SideLine>.Empty,
+            .. Sides.Letter(bindery, step),
         ];
     }
 
@@ -42,7 +42,7 @@ internal static class StepPage
         { TotalFloat: var spare } => [Sides.Line(bindery, "left-spare", Phrase.Of($"{Figures.Plain(spare)} {bindery.Labels.Count("unit-working-day", spare)}"))],
     };
 
-    private static ImmutableArray<Block> Danger(Bindery bindery, Step step) => HazardPanels.Of(bindery, step.Hazards);
+    private static ImmutableArray<Block> Danger(Bindery bindery, Step step) => HazardPanels.Of(bindery, step);
 
     // A list of signs becomes boxes to tick; words stay words, with one box for the task as a whole.
     private static ImmutableArray<Block> Done(Bindery bindery, Step step)

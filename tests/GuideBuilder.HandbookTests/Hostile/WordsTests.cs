@@ -1,5 +1,7 @@
+using AngleSharp.Html.Parser;
 using GuideBuilder.HandbookTests.Support;
 using GuideBuilder.Tests.Support;
+using static System.FormattableString;
 
 namespace GuideBuilder.HandbookTests.Hostile;
 
@@ -23,22 +25,17 @@ public sealed class WordsTests(Chromium chromium)
         var heard = new List<string>();
         page.Console += (_, message) => heard.Add(message.Text);
         page.Dialog += (_, dialog) => heard.Add(dialog.Message);
+        page.Request += (_, request) => { if (!request.Url.StartsWith("file://", StringComparison.Ordinal)) { heard.Add(request.Url); } };
+        var plain = await BindAsync(folder, "plain", "some plain words");
         foreach (var (attempt, number) in Attempts.Select((a, n) => (a, n)))
         {
-            var quoted = "'" + attempt.Replace("'", "''", StringComparison.Ordinal) + "'";
-            var answers = folder.Put($"home-{number}.yaml", $"handbook: {{format: 1}}\nhome: {{nation: england, address: {quoted}}}\npeople: {{name: {quoted}}}\nwish: {{moves: [cutout, meter], detail: {quoted}}}\n");
-            var book = folder.At($"book-{number}");
-            var bound = await Handbooks.BindAsync(answers, book);
-            Assert.Equal((0, ""), (bound.Exit, bound.Errors));
-
+            var book = await BindAsync(folder, Invariant($"attempt-{number}"), attempt);
             var shown = 0;
-            foreach (var file in Directory.EnumerateFiles(book, "*.html").Order(StringComparer.Ordinal))
+            foreach (var file in Directory.EnumerateFiles(book, "*.html").Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal))
             {
-                await page.GotoAsync("file://" + file);
-                var text = await page.Locator("body").TextContentAsync() ?? "";
-                shown += text.Contains(attempt, StringComparison.Ordinal) ? 1 : 0;
-                Assert.DoesNotContain("caught", await page.TitleAsync(), StringComparison.Ordinal);
-                Assert.Equal(0, await page.Locator("main script, main img, main b").CountAsync());
+                await page.GotoAsync("file://" + Path.Combine(book, file));
+                shown += (await page.Locator("body").TextContentAsync() ?? "").Contains(attempt, StringComparison.Ordinal) ? 1 : 0;
+                Assert.Equal(Structure(plain, file), Structure(book, file));
             }
 
             Assert.True(shown > 0, $"{attempt} is shown nowhere");
@@ -47,4 +44,18 @@ public sealed class WordsTests(Chromium chromium)
         await page.Context.CloseAsync();
         Findings.AreNone(heard);
     }
+
+    private static async Task<string> BindAsync(Folder folder, string name, string words)
+    {
+        var quoted = "'" + words.Replace("'", "''", StringComparison.Ordinal) + "'";
+        var answers = folder.Put(name + ".yaml", $"handbook: {{format: 1, id: hostile}}\nhome: {{nation: england, address: {quoted}}}\npeople: {{name: {quoted}}}\nwish: {{moves: [cutout, meter], detail: {quoted}}}\n");
+        var bound = await Handbooks.BindAsync(answers, folder.At(name));
+        Assert.Equal((0, ""), (bound.Exit, bound.Errors));
+        return folder.At(name);
+    }
+
+    // Every element in order with the names of its attributes: what a page is made of, whatever its words.
+    private static string Structure(string book, string file) =>
+        string.Join(' ', new HtmlParser().ParseDocument(File.ReadAllText(Path.Combine(book, file))).All
+            .Select(e => e.LocalName + string.Concat(e.Attributes.Select(a => "." + a.Name).Order(StringComparer.Ordinal))));
 }

@@ -79,6 +79,15 @@ public sealed class FactDeriverTests
     [Fact]
     public void Before_a_way_is_taken_it_is_unknown() => Assert.Equal(Standing.Unknown, Facts(null, null)[CalculatedFact.Way].Standing);
 
+    [Fact]
+    public void A_fact_may_ask_the_way()
+    {
+        var guidance = Guidance with { Facts = [Small.Fact("stays", "no", (Small.Is("way", "stay"), "yes"))] };
+
+        Assert.Equal(Standing.Unknown, Small.Facts(guidance)["stays"].Standing);
+        Assert.Equal(new Value.Option("yes"), FactDeriver.Under(Small.Answers(guidance), guidance, guidance.Ways[0]).Facts["stays"].Value);
+    }
+
     private static Facts Facts(string? old, string? wet) =>
         Small.Facts(Guidance, [.. new[] { ("home.old", old), ("home.wet", wet) }.Where(a => a.Item2 is not null).Select(a => (a.Item1, (object)a.Item2!))]);
 }

@@ -123,4 +123,13 @@ public sealed class ElectricalSheetTests
     [Fact]
     public void Every_electrical_fact_of_the_model_is_worked_out() =>
         Assert.Equal(CalculatedFact.All.Select(f => f.Name).Where(n => n.StartsWith("electrical.", StringComparison.Ordinal)).Order(StringComparer.Ordinal), GuideBuilder.Planning.Electrical.ElectricalFacts.ByName.Keys.Order(StringComparer.Ordinal));
+
+    [Fact]
+    public void A_guidance_without_these_questions_still_gets_a_sheet()
+    {
+        var sheet = Small.Plan(Small.Empty).Electrical;
+
+        Assert.NotEmpty(sheet.Rows);
+        Assert.All(sheet.Rows, r => Assert.Equal(LimitVerdict.NotKnown, r.Verdict));
+    }
 }

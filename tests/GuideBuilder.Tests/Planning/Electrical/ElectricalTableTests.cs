@@ -1,3 +1,4 @@
+using GuideBuilder.Planning;
 using GuideBuilder.Planning.Electrical;
 using GuideBuilder.Tests.Support;
 using static GuideBuilder.Tests.Planning.Electrical.Home;

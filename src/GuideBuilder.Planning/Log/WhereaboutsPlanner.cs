@@ -1,0 +1,46 @@
+using GuideBuilder.Planning.Steps;
+using GuideBuilder.Planning.Ways;
+
+namespace GuideBuilder.Planning.Log;
+
+/// <summary>Reads off the plan and the log where the household is today.</summary>
+internal static class WhereaboutsPlanner
+{
+    /// <summary>What is done, late and next, and what stands before a payment.</summary>
+    public static Whereabouts Of(WayPlan plan, PartyCalendars calendars)
+    {
+        var dated = plan.Steps.Where(s => s.Dates is not null).ToImmutableArray();
+        var done = dated.Where(s => s.Dates!.Done).ToImmutableArray();
+        var next = Next(plan, dated);
+        return new(
+            done.Length,
+            dated.Length,
+            done.OrderBy(s => s.Dates!.EarliestFinish).LastOrDefault()?.Step.Item.Id,
+            [.. Lateness.Of(plan, dated, next)],
+            next,
+            [.. Gates.Of(plan.Steps)],
+            [.. RunningClocks.Of(plan, calendars)],
+            [.. plan.Scheduling.Passes.Forward.Conflicts.Select(c => new DateConflict(c.Id, c.Given, c.Earliest, [.. c.Chain.Select(t => t.Id)]))],
+            DarkSince(dated));
+    }
+
+    // What waits for nothing that is still to come, by the day by which it must be done.
+    private static ImmutableArray<NextItem> Next(WayPlan plan, ImmutableArray<PlannedStep> dated)
+    {
+        var ahead = dated.Where(s => !s.Dates!.Done).ToFrozenDictionary(s => s.Step.Item.Id, s => s.Dates!, StringComparer.Ordinal);
+        var waiting = plan.Scheduling.Network.Network.Precedences.Where(p => ahead.ContainsKey(p.From)).Select(p => p.To).ToFrozenSet(StringComparer.Ordinal);
+        var next = dated.Select(s => s.Step.Item.Id).Where(id => ahead.ContainsKey(id) && !waiting.Contains(id));
+        return [.. next.Select(id => new NextItem(id, By(ahead[id]))).OrderBy(n => n.By)];
+    }
+
+    private static LocalDate By(StepDates dates) => dates.DateGiven ?? LocalDate.Max(dates.LatestFinish, dates.EarliestFinish);
+
+    // A meeting that broke off after the supply went off, and before it came back.
+    private static LocalDate? DarkSince(ImmutableArray<PlannedStep> dated)
+    {
+        var off = dated.Where(s => s.Step.Item is { Meeting: not null, SupplyOff: true }).GroupBy(s => s.Step.Item.Meeting, StringComparer.Ordinal);
+        return off.Where(m => m.Any(s => s.Dates!.Done) && m.Any(s => !s.Dates!.Done))
+            .Select(m => (LocalDate?)m.Where(s => s.Dates!.Done).Min(s => s.Dates!.EarliestStart))
+            .Min();
+    }
+}
