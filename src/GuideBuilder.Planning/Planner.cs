@@ -1,7 +1,7 @@
 using GuideBuilder.Planning.Electrical;
 using GuideBuilder.Planning.Ground;
 using GuideBuilder.Planning.Hazards;
-using GuideBuilder.Planning.Progressing;
+using GuideBuilder.Planning.Log;
 using GuideBuilder.Planning.Questions;
 using GuideBuilder.Planning.Siting;
 using GuideBuilder.Planning.Steps;
@@ -72,10 +72,10 @@ public static class Planner
             world.Taken)
         {
             Chances = plan.Chances,
+            Whereabouts = WhereaboutsPlanner.Of(plan, calendars),
             Electrical = ElectricalSheets.Of(plan.Case.KnownOrAbsent, guidance.Tables),
             Ground = GroundSheets.Of(plan.Case.KnownOrAbsent, plan.Case.InWorldOrAbsent, guidance.Tables),
             Siting = SitingRules.Of(plan.Case.KnownOrAbsent, guidance.Tables),
-            Progress = ProgressPlanner.Of(plan, calendars),
         };
         return whole.IsBeyond ? Undated(whole) : whole;
     }
