@@ -15,7 +15,10 @@ namespace GuideBuilder.Planning;
 public static class Planner
 {
     /// <summary>Judges the ways, plans each that is not ruled out, and tells the whole by the chosen one.</summary>
-    public static Staged<Plan> Plan(Facts facts, Guidance guidance, Occasion occasion)
+    public static Staged<Plan> Plan(Facts facts, Guidance guidance, Occasion occasion) => Plan(facts, guidance, occasion, TrialRun.Many, TrialRun.Few);
+
+    /// <summary>The same with as many trials of the chosen way and of each other way as are asked for.</summary>
+    internal static Staged<Plan> Plan(Facts facts, Guidance guidance, Occasion occasion, int many, int few)
     {
         var nation = NationOf(facts.Answers, guidance);
         var ways = Items.Plan(guidance.Ways, name => facts[name]);
@@ -34,7 +37,7 @@ public static class Planner
         var calendars = PartyCalendars.Of(guidance.Parties, holidays, world.Answers, Deadlines.Start(facts.Answers, occasion.Today));
         var here = Outranked.By(facts.Answers, guidance);
         var cases = ways.Where(w => w.IsPresent).Select(w => WayCase.Of(w.Item, facts.Answers, world, here, occasion, nation)).ToArray();
-        var plans = cases.Select(c => WayPlan.Of(c.Case, calendars, c.Case.Way == chosen.Item ? TrialRun.Many : TrialRun.Few)).ToArray();
+        var plans = cases.Select(c => WayPlan.Of(c.Case, calendars, c.Case.Way == chosen.Item ? many : few)).ToArray();
         var seen = cases.SelectMany(c => c.Faults).Concat(plans.SelectMany(p => p.Faults));
         return Staged<Plan>.From(Join(ways, chosen, [.. plans.Select(p => p.Plan).OfType<WayPlan>()], world, calendars), seen);
     }
@@ -51,7 +54,7 @@ public static class Planner
         var (facts, guidance) = (plan.Case.Facts, plan.Case.Guidance);
         var hazards = HazardPlanner.Union([.. plans.Select(p => (p.Case.Way.Id, p.Hazards))], chosen.Item.Id, guidance.Hazards.Length);
         var reasons = ways.Select(w => w.Because).Concat(plan.Reasons).Concat(hazards.Select(h => h.Hazard.Because));
-        return new(
+        var whole = new Plan(
             facts,
             plan.Case.Occasion,
             plan.Case.Nation,
@@ -74,7 +77,18 @@ public static class Planner
             Ground = GroundSheets.Of(plan.Case.KnownOrAbsent, plan.Case.InWorldOrAbsent, guidance.Tables),
             Siting = SitingRules.Of(plan.Case.KnownOrAbsent, guidance.Tables),
         };
+        return whole.IsBeyond ? Undated(whole) : whole;
     }
+
+    // What has been done keeps its days; nothing that is still to come has one.
+    private static Plan Undated(Plan plan) => plan with
+    {
+        Steps = [.. plan.Steps.Select(s => s.Dates is { Done: true } ? s : s with { Dates = null })],
+        Costs = [.. plan.Costs.Select(c => c with { Due = null })],
+        Schedule = plan.Schedule with { Meetings = [], DrivingSteps = [], Feasibility = Feasibility.NoDate, NeededBy = null, LastSafe = null, Change = null },
+        Whereabouts = plan.Whereabouts with { Late = [], Next = [], Conflicts = [], Gates = [.. plan.Whereabouts.Gates.Select(g => g with { Expected = null })] },
+        Chances = null,
+    };
 
     // Every answers file names its nation; Reading has seen to it.
     private static Nation NationOf(AnswerSet answers, Guidance guidance) =>

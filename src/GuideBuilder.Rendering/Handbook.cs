@@ -57,7 +57,8 @@ public static class Handbook
     private static bool Calls(Bindery bindery, string page, string block) =>
         bindery.Guidance.Pages.Any(p => p.Id == page && p.Text.Words.Contains($"block \"{block}\"", StringComparison.Ordinal));
 
-    private static Bindery Open(Plan plan, Guidance guidance, FaultList faults)
+    /// <summary>Everything that the pages are made of.</summary>
+    internal static Bindery Open(Plan plan, Guidance guidance, FaultList faults)
     {
         var labels = new Phrases(guidance.Labels, faults);
         var dates = new Dates(labels, plan.Occasion.Edition == EditionKind.Public ? plan.Schedule.Start : null);

@@ -26,6 +26,12 @@ internal static class PlanPrinter
         }
 
         Line(console, $"Way: {plan.ChosenWay.Item.Title.Words} ({plan.ChosenWay.Item.Id}, {State(plan.ChosenWay.State)})");
+        if (plan.IsBeyond)
+        {
+            Line(console, "No total and no finish date: one of the answers takes this home beyond what can be counted");
+            return;
+        }
+
         Line(console, $"Cost: from {Money(money, money.Gross.Low)} to {Money(money, money.Gross.High)}, likely {Money(money, money.Gross.Likely)}, VAT in it");
         Line(console, $"Finish: from {ValueText.Of(finish.Early)} to {ValueText.Of(finish.Late)}, likely {ValueText.Of(finish.Likely)}");
         if (plan.Schedule.NeededBy is { } needed)

@@ -30,7 +30,7 @@ internal static class BindVerb
             return Exit.Faults;
         }
 
-        var books = Progress.Over(texts, text => text.Path, text => Guide.Bind(text, read, occasion));
+        var books = Counter.Over(texts, text => text.Path, text => Guide.Bind(text, read, occasion));
         FaultPrinter.Print(books.SelectMany(b => b.Faults));
         if (books.Any(b => b.Value is null))
         {

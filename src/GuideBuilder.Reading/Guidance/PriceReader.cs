@@ -21,7 +21,8 @@ internal sealed class PriceReader(Desk desk)
             desk.NeedReference(fields, "index", Kinds.Index),
             desk.FindReference(fields, "region", Kinds.Region),
             desk.Basis(fields, required: true),
-            fields.Place) { Nations = desk.References(fields, "nations", Kinds.Nation) };
+            fields.Place)
+        { Nations = desk.References(fields, "nations", Kinds.Nation) };
     }
 
     private static Read<decimal> Sum(Unit currency) => (node, faults) =>

@@ -25,7 +25,7 @@ internal static class CoverBlocks
         [
             new Block.Definitions(
             [
-                One(bindery, "figure-cost", Phrase.Of(bindery.Money(plan.Money.Gross))),
+                One(bindery, "figure-cost", bindery.Total(plan.Money.Gross)),
                 One(bindery, "figure-finish", Finish(bindery, plan.Schedule)),
                 One(bindery, "figure-off-supply", Phrase.Of(bindery.Ranges.Hours(plan.Schedule.OffSupplyHours))),
                 One(bindery, "figure-own-hours", Phrase.Of(bindery.Ranges.Hours(plan.Schedule.HouseholdHours))),
@@ -37,8 +37,8 @@ internal static class CoverBlocks
     /// <summary>What has happened so far, latest first, and how many steps are done.</summary>
     internal static ImmutableArray<Block> WhereYouAre(Bindery bindery)
     {
-        var dated = bindery.Plan.Steps.Where(s => s.Dates is not null).ToList();
-        var done = dated.Count(s => s.Dates!.Done);
+        var dated = bindery.Plan.Steps.Where(s => s.Dates is not null || (bindery.Plan.IsBeyond && s.Step.IsPresent)).ToList();
+        var done = dated.Count(s => s.Dates is { Done: true });
         var log = bindery.Plan.Answers.Log;
         return
         [
@@ -66,7 +66,7 @@ internal static class CoverBlocks
     private static Definition One(Bindery bindery, string label, Phrase says) => new(null, Phrase.Of(bindery.Say(label)), [new Block.Prose(says)]);
 
     private static Phrase Finish(Bindery bindery, Schedule schedule) =>
-        bindery.Dates.Range(schedule.Finish) + bindery.Labels.Compose("figure-finish-likely", ("date", bindery.Dates.SayShort(schedule.Finish.Likely)));
+        bindery.Finish(schedule.Finish) + (bindery.Plan.IsBeyond ? Phrase.Empty : bindery.Labels.Compose("figure-finish-likely", ("date", bindery.Dates.SayShort(schedule.Finish.Likely))));
 
     private static IEnumerable<Block> Needed(Bindery bindery, Schedule schedule)
     {

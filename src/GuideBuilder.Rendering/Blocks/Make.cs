@@ -37,7 +37,7 @@ internal static class Make
 
     /// <summary>The steps that still have to be done, by their earliest start, then in guidance order.</summary>
     internal static IEnumerable<PlannedStep> Ahead(Plan plan) =>
-        plan.Steps.Where(s => s is { Step.IsPresent: true, Dates.Done: false }).OrderBy(s => s.Dates!.EarliestStart);
+        plan.Steps.Where(s => s.Step.IsPresent && (s.Dates is { Done: false } || (plan.IsBeyond && s.Dates is null))).OrderBy(s => s.Dates?.EarliestStart ?? LocalDate.MaxIsoValue);
 
     /// <summary>Present hazards, worst first: severity before likelihood, then in guidance order.</summary>
     internal static IEnumerable<PlannedHazard> WorstFirst(IEnumerable<PlannedHazard> hazards) =>

@@ -22,7 +22,7 @@ internal static class WayBlocks
     {
         var name = bindery.Link(way.Way.Item.Id) + (way.Way.Item.Id == bindery.Plan.ChosenWay.Item.Id ? Phrase.Of(bindery.Say("way-chosen")) : Phrase.Empty);
         return way.Figures is { } figures
-            ? Make.Row(null, name, Phrase.Of(bindery.Money(figures.Cost)), bindery.Dates.Range(figures.Finish), Phrase.Of(bindery.Ranges.Hours(figures.OffSupplyHours)), Phrase.Of(bindery.Ranges.Hours(figures.HouseholdHours)))
+            ? Make.Row(null, name, bindery.Total(figures.Cost), bindery.Finish(figures.Finish), Phrase.Of(bindery.Ranges.Hours(figures.OffSupplyHours)), Phrase.Of(bindery.Ranges.Hours(figures.HouseholdHours)))
             : Make.Row(null, name, Phrase.Of(bindery.Say("figure-unknown")), Phrase.Of(bindery.Say("figure-unknown")), Phrase.Of(bindery.Say("figure-unknown")), Phrase.Of(bindery.Say("figure-unknown")));
     }
 

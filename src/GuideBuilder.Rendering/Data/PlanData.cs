@@ -24,7 +24,12 @@ internal static class PlanData
                 Dated(json, plan);
             }
 
-            Money(json, "cost", plan.Money.Gross);
+            json.WriteBoolean("beyond-this-book", plan.IsBeyond);
+            if (!plan.IsBeyond)
+            {
+                Money(json, "cost", plan.Money.Gross);
+            }
+
             Money(json, "off-supply-hours", plan.Schedule.OffSupplyHours);
             Items(json, "costs", plan.Costs.Select(c => (c.Cost.Item.Id, c.Cost.State)));
             Items(json, "hazards", plan.Hazards.Select(h => (h.Hazard.Item.Id, h.Hazard.State)));
@@ -40,11 +45,11 @@ internal static class PlanData
     {
         json.WriteString("today", Day(plan.Occasion.Today));
         json.WriteString("seed", Invariant($"{plan.Occasion.Seed}"));
-        json.WriteStartObject("finish");
-        json.WriteString("early", Day(plan.Schedule.Finish.Early));
-        json.WriteString("likely", Day(plan.Schedule.Finish.Likely));
-        json.WriteString("late", Day(plan.Schedule.Finish.Late));
-        json.WriteEndObject();
+        if (!plan.IsBeyond)
+        {
+            Finish(json, plan.Schedule.Finish);
+        }
+
         json.WriteStartArray("steps");
         foreach (var step in plan.Steps)
         {
@@ -63,6 +68,15 @@ internal static class PlanData
         }
 
         json.WriteEndArray();
+    }
+
+    private static void Finish(Utf8JsonWriter json, DateRange finish)
+    {
+        json.WriteStartObject("finish");
+        json.WriteString("early", Day(finish.Early));
+        json.WriteString("likely", Day(finish.Likely));
+        json.WriteString("late", Day(finish.Late));
+        json.WriteEndObject();
     }
 
     private static void Money(Utf8JsonWriter json, string name, ThreePoint amount)

@@ -14,9 +14,9 @@ internal static class CostRange
     {
         var lines = bindery.Plan.Costs.Where(c => c is { Added: true, Cost.IsPresent: true }).OrderByDescending(c => c.Gross.High - c.Gross.Low).Take(LinesDrawn).ToList();
         var money = bindery.Plan.Money;
-        if (money.Gross.High <= 0 || lines.Count == 0)
+        if (money.Gross.High <= 0 || lines.Count == 0 || bindery.Plan.IsBeyond)
         {
-            return [Make.Say(bindery, "none-here")];
+            return [Make.Say(bindery, bindery.Plan.IsBeyond ? "figure-beyond" : "none-here")];
         }
 
         ImmutableArray<(string Name, ThreePoint Amount)> rows = [(bindery.Say("cost-whole"), money.Gross), .. lines.Select(l => (l.Cost.Item.Title.Words, l.Gross))];

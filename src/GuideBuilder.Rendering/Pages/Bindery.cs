@@ -75,4 +75,10 @@ internal sealed record Bindery(Plan Plan, Guidance Guidance, Phrases Labels, Fau
 
     /// <summary>A sum to the nearest whole pound or euro, as a range.</summary>
     internal string Money(ThreePoint sums) => Ranges.Money(sums, Plan.Nation.Currency);
+
+    /// <summary>What a way comes to, or that it is not told because the home is beyond what can be counted.</summary>
+    internal Phrase Total(ThreePoint sums) => Phrase.Of(Plan.IsBeyond ? Say("figure-beyond") : Money(sums));
+
+    /// <summary>When a way ends, or that it is not told because the home is beyond what can be counted.</summary>
+    internal Phrase Finish(DateRange days) => Plan.IsBeyond ? Phrase.Of(Say("figure-beyond")) : Dates.Range(days);
 }

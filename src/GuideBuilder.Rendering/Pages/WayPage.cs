@@ -20,8 +20,8 @@ internal static class WayPage
 
     private static ImmutableArray<SideLine> Figures(Bindery bindery, PlannedWay planned) => planned.Figures is not { } figures ? [] :
     [
-        Sides.Line(bindery, "left-cost", Phrase.Of(bindery.Money(figures.Cost))),
-        Sides.Line(bindery, "left-finishes", bindery.Dates.Range(figures.Finish)),
+        Sides.Line(bindery, "left-cost", bindery.Total(figures.Cost)),
+        Sides.Line(bindery, "left-finishes", bindery.Finish(figures.Finish)),
         Sides.Line(bindery, "left-off-supply", Phrase.Of(bindery.Ranges.Hours(figures.OffSupplyHours))),
         Sides.Line(bindery, "left-own-hours", Phrase.Of(bindery.Ranges.Hours(figures.HouseholdHours))),
     ];

@@ -3,7 +3,7 @@ using Spectre.Console;
 namespace GuideBuilder.Cli.Printing;
 
 /// <summary>Shows how far a run over many files has come: on a terminal only, and on standard error.</summary>
-internal static class Progress
+internal static class Counter
 {
     /// <summary>Does the work for each item in order and gives the results in the same order.</summary>
     internal static TResult[] Over<T, TResult>(IReadOnlyList<T> items, Func<T, string> name, Func<T, TResult> work) =>

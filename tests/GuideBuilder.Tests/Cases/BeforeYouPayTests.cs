@@ -1,0 +1,63 @@
+using GuideBuilder.Tests.Support;
+
+namespace GuideBuilder.Tests.Cases;
+
+/// <summary>What may cost nothing, and must be asked before anything is paid.</summary>
+public sealed class BeforeYouPayTests
+{
+    private static readonly Dictionary<string, string> Nothing = new(StringComparer.Ordinal)
+    {
+        ["home"] = "nation: england, kind: detached, built: 2001, tenure: owner, divided-or-merged: no, supply-points: 1, operator-kind: distribution, business-use: no, resold: no",
+        ["people"] = "cannot-reach: no",
+        ["intake"] = "service: underground, cutout-kind: modern-plastic, signs: none, fixed-to: wall, looped: no, second-cable: no, carriers: one, phases: single",
+        ["meter"] = "kind: credit, tariff: single, count: 1, height: 1.4 m, change-due: no",
+        ["wish"] = "reason: [room-needed], moves: [cutout, meter], way: outside-cabinet",
+        ["place"] = "kind: outside-box",
+        ["loads"] = "heat-pump: none, charger: none",
+        ["works"] = "kinds: none",
+    };
+
+    public static TheoryData<string, string, string, string> Conditions => new()
+    {
+        { "intake", "cutout-kind: modern-plastic", "cutout-kind: iron-or-metal", "a defect of the operator's own equipment?" },
+        { "intake", "fixed-to: wall", "fixed-to: loose", "a defect of the operator's own equipment?" },
+        { "meter", "change-due: no", "change-due: yes", "Must the meter be changed anyway?" },
+        { "people", "cannot-reach: no", "cannot-reach: yes", "Can a person in the house not reach the meter?" },
+        { "meter", "kind: credit, tariff: single, count: 1, height: 1.4 m", "kind: key-or-card, tariff: single, count: 1, height: 2.4 m", "Can a person in the house not reach the meter?" },
+        { "intake", "looped: no", "looped: yes", "Does the operator want the loop gone" },
+        { "home", "tenure: owner", "tenure: social-tenant", "your landlord's to keep in repair?" },
+        { "home", "divided-or-merged: no, supply-points: 1", "divided-or-merged: yes, supply-points: 2", "in a way that no operator recorded?" },
+        { "home", "operator-kind: distribution", "operator-kind: not-recorded", "in a way that no operator recorded?" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Conditions))]
+    public void Each_condition_alone_puts_its_line_on_the_money_page(string section, string was, string now, string line)
+    {
+        var (before, after) = (Of(Nothing).Words("money"), Of(Changed(section, was, now)).Words("money"));
+
+        Assert.DoesNotContain(line, before, StringComparison.Ordinal);
+        Assert.Contains(line, after, StringComparison.Ordinal);
+        Assert.Contains("May be nil", after[after.IndexOf(line, StringComparison.Ordinal)..], StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Conditions))]
+    public void What_may_be_nil_is_no_line_of_its_own_in_the_costs(string section, string was, string now, string line)
+    {
+        _ = line;
+        var (before, after) = (Lines(Nothing), Lines(Changed(section, was, now)));
+
+        Assert.DoesNotContain(after.Except(before), c => c is "meter-move" or "operator-unloop" or "freeholder-fee" or "consumer-unit");
+    }
+
+    private static Dictionary<string, string> Changed(string section, string was, string now)
+    {
+        Assert.Contains(was, Nothing[section], StringComparison.Ordinal);
+        return new(Nothing, StringComparer.Ordinal) { [section] = Nothing[section].Replace(was, now, StringComparison.Ordinal) };
+    }
+
+    private static IEnumerable<string> Lines(Dictionary<string, string> answers) => Of(answers).Plan.Costs.Where(c => c.Added).Select(c => c.Cost.Item.Id);
+
+    private static Home Of(Dictionary<string, string> answers) => Home.Given(string.Concat(answers.Select(a => $"{a.Key}: {{{a.Value}}}\n")));
+}

@@ -1,0 +1,73 @@
+using System.Text;
+using GuideBuilder.Model;
+using GuideBuilder.Planning;
+using GuideBuilder.Planning.Derived;
+using GuideBuilder.Reading;
+using GuideBuilder.Rendering;
+using GuideBuilder.Rendering.Pages;
+using NodaTime;
+using FaultList = GuideBuilder.Rendering.FaultList;
+using Items = GuideBuilder.Rendering.Pages.Items;
+
+namespace GuideBuilder.Tests.Support;
+
+/// <summary>A home under the real guidance: its plan with very few trials, and any page of its handbook as words. What rests on many trials must not be asked of it.</summary>
+internal sealed class Home
+{
+    /// <summary>The day on which the tests plan.</summary>
+    public static readonly LocalDate Today = new(2026, 11, 24);
+
+    private const int Trials = 2;
+
+    private readonly Lazy<Bindery> _bindery;
+
+    private Home(Plan plan)
+    {
+        Plan = plan;
+        _bindery = new(() => Handbook.Open(plan, Content.Guidance, new FaultList()));
+    }
+
+    /// <summary>The plan.</summary>
+    public Plan Plan { get; }
+
+    /// <summary>Every item that the plan judged, with its state.</summary>
+    public Items Items => _bindery.Value.Items;
+
+    /// <summary>The ids of the pages of its handbook, in reading order.</summary>
+    public IEnumerable<string> Pages => _bindery.Value.Outline.Select(l => l.Id);
+
+    /// <summary>The ids of the hazards that are settled or open.</summary>
+    public IEnumerable<string> Hazards => Plan.Hazards.Where(h => h.Hazard.IsPresent).Select(h => h.Hazard.Item.Id);
+
+    /// <summary>The home in an answers file of the repository.</summary>
+    public static Home At(string path) => Of(new SourceText(path, File.ReadAllBytes(Repository.At(path))));
+
+    /// <summary>The home in these words, which follow the head of an answers file.</summary>
+    public static Home Given(string words) => Of(new SourceText("home.yaml", Encoding.UTF8.GetBytes("handbook: {format: 1, id: home}\n" + words)));
+
+    /// <summary>The home in an answers file, which must have no mistake.</summary>
+    public static Home Of(SourceText file)
+    {
+        var answers = AnswerReader.Read(file, Content.Guidance);
+        var plan = answers.Then(a => FactDeriver.Derive(a, Content.Guidance)).Then(f => Planner.Plan(f, Content.Guidance, new(Today, Occasion.DefaultSeed, EditionKind.Householder), Trials, Trials));
+        Findings.AreNone(plan.Faults.Where(f => f.Severity == Severity.Error).Select(f => f.ToString()));
+        return new(plan.Value!);
+    }
+
+    /// <summary>The ids of the pages that have these words.</summary>
+    public IEnumerable<string> PagesWith(string words) => Pages.Where(p => Words(p).Contains(words, StringComparison.Ordinal));
+
+    /// <summary>The pages and their blocks, in reading order.</summary>
+    public IEnumerable<Page> Made => _bindery.Value.Outline.Select(l => PageMaker.Make(_bindery.Value, l));
+
+    /// <summary>A fixed phrase of the handbook.</summary>
+    public string Say(string label) => _bindery.Value.Say(label);
+
+    /// <summary>The words of a page, in one line.</summary>
+    public string Words(string page)
+    {
+        var line = _bindery.Value.Outline.FirstOrDefault(l => l.Id == page);
+        Assert.True(line is not null, $"The handbook has no page {page}.");
+        return string.Join(' ', PlainText.Of(PageMaker.Make(_bindery.Value, line)).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+    }
+}
