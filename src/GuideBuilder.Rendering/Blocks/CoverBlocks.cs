@@ -34,19 +34,6 @@ internal static class CoverBlocks
         ];
     }
 
-    /// <summary>What has happened so far, latest first, and how many steps are done.</summary>
-    internal static ImmutableArray<Block> WhereYouAre(Bindery bindery)
-    {
-        var dated = bindery.Plan.Steps.Where(s => s.Dates is not null || (bindery.Plan.IsBeyond && s.Step.IsPresent)).ToList();
-        var done = dated.Count(s => s.Dates is { Done: true });
-        var log = bindery.Plan.Answers.Log;
-        return
-        [
-            new Block.Prose(bindery.Labels.Compose("where-count", ("done", Phrase.Of(Figures.Plain(done))), ("all", Phrase.Of(Figures.Plain(dated.Count))), ("today", bindery.Dates.Say(bindery.Plan.Occasion.Today)))),
-            .. bindery.Plan.Occasion.Edition == EditionKind.Public ? [] : Make.List(log.Reverse().Take(ActionsShown).Select(e => LogWords.Of(bindery, e))),
-        ];
-    }
-
     /// <summary>The next three steps of the household, else of anybody, with dates and a letter each.</summary>
     internal static ImmutableArray<Block> NextActions(Bindery bindery)
     {
