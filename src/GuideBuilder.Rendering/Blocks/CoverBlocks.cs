@@ -37,7 +37,8 @@ internal static class CoverBlocks
     /// <summary>The next three steps of the household, else of anybody, with dates and a letter each.</summary>
     internal static ImmutableArray<Block> NextActions(Bindery bindery)
     {
-        var ahead = Make.Ahead(bindery.Plan).ToList();
+        var soon = bindery.Plan.Whereabouts.Next.Select(n => n.Step).ToList();
+        var ahead = Make.Ahead(bindery.Plan).OrderBy(s => soon.IndexOf(s.Step.Item.Id) is >= 0 and var i ? i : soon.Count).ToList();
         var own = ahead.Where(s => s.Step.Item.IsDuty).ToList();
         var next = (own.Count > 0 ? own : ahead).Take(ActionsShown);
         return [.. next.Select(s => Action(bindery, s))];
