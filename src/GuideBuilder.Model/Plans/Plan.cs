@@ -21,14 +21,14 @@ public sealed record Plan(
     /// <summary>What the trials of the chosen way came to; null where none were run.</summary>
     public Chances? Chances { get; init; }
 
-    /// <summary>Where the household is today: what is late, what is next, which gates stand before a payment, which clocks run.</summary>
-    public Whereabouts Whereabouts { get; init; } = Whereabouts.None;
-
     /// <summary>The fact of the guidance that takes a home out of the range in which a total or a date can be given from a desk.</summary>
     public const string BeyondFact = "beyond-this-book";
 
     /// <summary>Whether the answers take this home beyond what can be counted: no step that is still to come has a date, and no total and no finish date may be told.</summary>
     public bool IsBeyond => Facts.Derived.GetValueOrDefault(BeyondFact) is { Standing: Standing.Known, Value: Value.Option { Id: "yes" } };
+
+    /// <summary>Where the household is today: what is late, what is next, which gates stand before a payment, which clocks run.</summary>
+    public Whereabouts Whereabouts { get; init; } = Whereabouts.None;
 
     /// <summary>What to talk over with the electrician.</summary>
     public ElectricalSheet Electrical { get; init; } = ElectricalSheet.Empty;
