@@ -10,7 +10,7 @@ public sealed class BeforeYouPayTests
         ["home"] = "nation: england, kind: detached, built: 2001, tenure: owner, divided-or-merged: no, supply-points: 1, operator-kind: distribution, business-use: no, resold: no",
         ["people"] = "cannot-reach: no",
         ["intake"] = "service: underground, cutout-kind: modern-plastic, signs: none, fixed-to: wall, looped: no, second-cable: no, carriers: one, phases: single",
-        ["meter"] = "kind: credit, tariff: single, count: 1, height: 1.4 m, change-due: no",
+        ["meter"] = "kind: credit, tariff: single, count: 1, height: 1.4 m, box-state: none, change-due: no",
         ["wish"] = "reason: [room-needed], moves: [cutout, meter], way: outside-cabinet",
         ["place"] = "kind: outside-box",
         ["loads"] = "heat-pump: none, charger: none",
@@ -41,14 +41,14 @@ public sealed class BeforeYouPayTests
         Assert.Contains("May be nil", after[after.IndexOf(line, StringComparison.Ordinal)..], StringComparison.Ordinal);
     }
 
+    // A loop is left out: while the operator has not answered, its removal counts as charged, because that is the more careful guess.
     [Theory]
     [MemberData(nameof(Conditions))]
-    public void What_may_be_nil_is_no_line_of_its_own_in_the_costs(string section, string was, string now, string line)
+    public void What_may_be_nil_raises_no_total(string section, string was, string now, string line)
     {
-        _ = line;
-        var (before, after) = (Lines(Nothing), Lines(Changed(section, was, now)));
+        Assert.SkipWhen(line.Contains("loop", StringComparison.Ordinal), "Its removal counts as charged until the operator has answered.");
 
-        Assert.DoesNotContain(after.Except(before), c => c is "meter-move" or "operator-unloop" or "freeholder-fee" or "consumer-unit");
+        Assert.True(Of(Changed(section, was, now)).Plan.Money.Gross.Likely <= Of(Nothing).Plan.Money.Gross.Likely);
     }
 
     private static Dictionary<string, string> Changed(string section, string was, string now)
@@ -56,8 +56,6 @@ public sealed class BeforeYouPayTests
         Assert.Contains(was, Nothing[section], StringComparison.Ordinal);
         return new(Nothing, StringComparer.Ordinal) { [section] = Nothing[section].Replace(was, now, StringComparison.Ordinal) };
     }
-
-    private static IEnumerable<string> Lines(Dictionary<string, string> answers) => Of(answers).Plan.Costs.Where(c => c.Added).Select(c => c.Cost.Item.Id);
 
     private static Home Of(Dictionary<string, string> answers) => Home.Given(string.Concat(answers.Select(a => $"{a.Key}: {{{a.Value}}}\n")));
 }

@@ -27,7 +27,6 @@ public sealed class ReadingGradeValues
     [InlineData("wanted", 2)]
     [InlineData("houses", 2)]
     [InlineData("name", 1)]
-    [InlineData("household", 2)]
     [InlineData("through", 1)]
     [InlineData("105", 1)]
     [InlineData("quotation", 3)]

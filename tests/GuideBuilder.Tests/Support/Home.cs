@@ -17,7 +17,9 @@ internal sealed class Home
     /// <summary>The day on which the tests plan.</summary>
     public static readonly LocalDate Today = new(2026, 11, 24);
 
-    private const int Trials = 2;
+    private const int Trials = 20;
+
+    private static readonly string[] ForAllNations = ["glossary-page", "sources-page", "index-page", "how-this-was-worked-out"];
 
     private readonly Lazy<Bindery> _bindery;
 
@@ -54,8 +56,11 @@ internal sealed class Home
         return new(plan.Value!);
     }
 
-    /// <summary>The ids of the pages that have these words.</summary>
-    public IEnumerable<string> PagesWith(string words) => Pages.Where(p => Words(p).Contains(words, StringComparison.Ordinal));
+    /// <summary>The ids of the pages that have these words, but for those that explain the words, the sources and the reasons of every nation.</summary>
+    public IEnumerable<string> PagesWith(string words) => PagesOfThisHome.Where(p => Words(p).Contains(words, StringComparison.Ordinal));
+
+    /// <summary>The ids of the pages, but for those that explain the words, the sources and the reasons of every nation.</summary>
+    public IEnumerable<string> PagesOfThisHome => Pages.Except(ForAllNations);
 
     /// <summary>The pages and their blocks, in reading order.</summary>
     public IEnumerable<Page> Made => _bindery.Value.Outline.Select(l => PageMaker.Make(_bindery.Value, l));

@@ -1,13 +1,14 @@
+using GuideBuilder.Planning.Sequence;
 using GuideBuilder.Planning.Steps;
 using GuideBuilder.Planning.Ways;
 
-namespace GuideBuilder.Planning.Progressing;
+namespace GuideBuilder.Planning.Log;
 
 /// <summary>Reads off the plan and the log where the household is today.</summary>
-internal static class ProgressPlanner
+internal static class WhereaboutsPlanner
 {
     /// <summary>What is done, late and next, and what stands before a payment.</summary>
-    public static Progress Of(WayPlan plan, PartyCalendars calendars)
+    public static Whereabouts Of(WayPlan plan, PartyCalendars calendars)
     {
         var dated = plan.Steps.Where(s => s.Dates is not null).ToImmutableArray();
         var done = dated.Where(s => s.Dates!.Done).ToImmutableArray();
@@ -28,9 +29,26 @@ internal static class ProgressPlanner
     private static ImmutableArray<NextItem> Next(WayPlan plan, ImmutableArray<PlannedStep> dated)
     {
         var ahead = dated.Where(s => !s.Dates!.Done).ToFrozenDictionary(s => s.Step.Item.Id, s => s.Dates!, StringComparer.Ordinal);
-        var waiting = plan.Scheduling.Network.Network.Precedences.Where(p => ahead.ContainsKey(p.From)).Select(p => p.To).ToFrozenSet(StringComparer.Ordinal);
-        var next = dated.Select(s => s.Step.Item.Id).Where(id => ahead.ContainsKey(id) && !waiting.Contains(id));
+        var links = plan.Scheduling.Network.Network.Precedences;
+        var waiting = links.Where(p => ahead.ContainsKey(p.From)).Select(p => p.To).ToFrozenSet(StringComparer.Ordinal);
+        var overtaken = Overtaken(ahead.Keys, links);
+        var next = dated.Select(s => s.Step.Item.Id).Where(id => ahead.ContainsKey(id) && !waiting.Contains(id) && !overtaken.Contains(id));
         return [.. next.Select(id => new NextItem(id, By(ahead[id]))).OrderBy(n => n.By)];
+    }
+
+    // Steps that the log does not name, while all that waits for them is done or overtaken itself: the quotation came, so somebody made it.
+    private static HashSet<string> Overtaken(IEnumerable<string> ahead, ImmutableArray<Precedence> links)
+    {
+        var followers = links.ToLookup(p => p.From, p => p.To, StringComparer.Ordinal);
+        var waiting = ahead.ToHashSet(StringComparer.Ordinal);
+        var overtaken = new HashSet<string>(StringComparer.Ordinal);
+        while (waiting.FirstOrDefault(id => followers[id].Any() && !followers[id].Any(waiting.Contains)) is { } found)
+        {
+            waiting.Remove(found);
+            overtaken.Add(found);
+        }
+
+        return overtaken;
     }
 
     private static LocalDate By(StepDates dates) => dates.DateGiven ?? LocalDate.Max(dates.LatestFinish, dates.EarliestFinish);
