@@ -20,7 +20,8 @@ internal static class BlockMakers
     {
         ["stop-signs"] = HazardPanels.StopSigns,
         ["wish"] = CoverBlocks.Wish,
-        ["key-figures"] = CoverBlocks.KeyFigures,
+        ["key-figures"] = FigureBlocks.All,
+        ["where-in-short"] = WhereBlocks.InShort,
         ["where-you-are"] = WhereBlocks.WhereYouAre,
         ["next-actions"] = CoverBlocks.NextActions,
         ["top-hazards"] = HazardPanels.Top,
@@ -44,6 +45,8 @@ internal static class BlockMakers
         ["cost-range"] = CostRange.Of,
         ["cash-flow"] = MoneyBlocks.CashFlow,
         ["papers"] = MoneyBlocks.Papers,
+        ["fatal-hazards"] = HazardPanels.Fatal,
+        ["data-files"] = BackBlocks.DataFiles,
         ["hazards"] = HazardPanels.Register,
         ["off-supply"] = StepBlocks.OffSupply,
         ["consents"] = PaperworkBlocks.Consents,

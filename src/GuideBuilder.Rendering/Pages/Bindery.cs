@@ -11,6 +11,9 @@ internal sealed record Bindery(Plan Plan, Guidance Guidance, Phrases Labels, Fau
     /// <summary>The pages of the book in reading order, by title.</summary>
     internal ImmutableArray<OutlineLine> Outline { get; init; } = [];
 
+    /// <summary>The pages that are bound beside the book: short editions for paper.</summary>
+    internal ImmutableArray<OutlineLine> Apart { get; init; } = [];
+
     /// <summary>Letters that have nothing to say in this plan: they get no page, and links to them are words.</summary>
     internal FrozenSet<string> LeftOut { get; init; } = FrozenSet<string>.Empty;
 
