@@ -17,8 +17,8 @@ public static class Handbook
 
     private const string FrameFile = "frame.html";
 
-    /// <summary>The files of the handbook: pages, stylesheet, script, plan data and the paper edition. Every mistake in pages, labels and look is reported at once.</summary>
-    public static Staged<BoundBook> Render(Plan plan, Guidance guidance)
+    /// <summary>The files of the handbook: pages, stylesheet, script, plan data and the paper edition; given the plan of an earlier binding, the cover says what changed. Every mistake in pages, labels and look is reported at once.</summary>
+    public static Staged<BoundBook> Render(Plan plan, Guidance guidance, EarlierPlan? earlier = null)
     {
         var faults = new FaultList();
         foreach (var name in LookFiles.Add(FrameFile).Add(BookOrder.FileName).Where(n => !guidance.Look.Files.ContainsKey(n)))
@@ -26,12 +26,17 @@ public static class Handbook
             faults.Add(RenderingFaults.LookMissing(name));
         }
 
-        return faults.All.Any() ? Staged<BoundBook>.From(null, faults.All) : Bind(plan, guidance, faults);
+        if (earlier is not null && earlier.Handbook != plan.Answers.Handbook.Id)
+        {
+            faults.Add(RenderingFaults.EarlierPlanOfAnother(earlier.Handbook, plan.Answers.Handbook.Id));
+        }
+
+        return faults.All.Any() ? Staged<BoundBook>.From(null, faults.All) : Bind(plan, guidance, earlier, faults);
     }
 
-    private static Staged<BoundBook> Bind(Plan plan, Guidance guidance, FaultList faults)
+    private static Staged<BoundBook> Bind(Plan plan, Guidance guidance, EarlierPlan? earlier, FaultList faults)
     {
-        var bindery = Open(plan, guidance, faults);
+        var bindery = Open(plan, guidance, faults) with { Earlier = earlier };
         var pages = Pages(bindery);
         IReadOnlyList<Page> apart = [.. bindery.Apart.Select(l => PageMaker.Make(bindery, l))];
         var addresses = Addresses.Of([.. pages, .. apart], bindery.LeftOut, faults);
@@ -46,7 +51,7 @@ public static class Handbook
             .. PlanFiles.Of(bindery),
             .. CalendarFile.Of(bindery),
         ];
-        return Staged<BoundBook>.From(new BoundBook(plan.Answers.Handbook.Id, files), faults.All);
+        return Staged<BoundBook>.From(new BoundBook(plan.Answers.Handbook.Id, files) { ForPaper = [.. apart.Select(p => Manner.FileOf(p.Id)), .. files.Select(f => f.Name).Where(n => n.StartsWith(Editions[0], StringComparison.Ordinal))] }, faults.All);
     }
 
     private static string Look(Guidance guidance, string name) => guidance.Look.Files[name].Words.ReplaceLineEndings("\n");

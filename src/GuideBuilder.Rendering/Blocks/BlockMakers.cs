@@ -19,6 +19,7 @@ internal static class BlockMakers
     internal static FrozenDictionary<string, BlockMaker> ByName { get; } = new Dictionary<string, BlockMaker>(StringComparer.Ordinal)
     {
         ["stop-signs"] = HazardPanels.StopSigns,
+        ["changes"] = SinceBlocks.All,
         ["wish"] = CoverBlocks.Wish,
         ["key-figures"] = FigureBlocks.All,
         ["where-in-short"] = WhereBlocks.InShort,
