@@ -11,20 +11,22 @@ internal static class CabinetDrawing
     /// <summary>The drawing and its table.</summary>
     internal static ImmutableArray<Block> Of(Bindery bindery)
     {
-        var height = Said(bindery, Measures.Of(bindery, "operator.cabinet-height") ?? Measures.Of(bindery, "place.height"));
-        var gas = Said(bindery, Measures.Of(bindery, "place.gas-distance"));
+        var height = Said(Measures.Of(bindery, "operator.cabinet-height") ?? Measures.Of(bindery, "place.height"), bindery.Say("cabinet-height-ask"));
+        var near = Measures.Of(bindery, "place.gas-distance");
+        var gas = Said(near, bindery.Say("common-ask"));
+        var measured = near is null ? gas : bindery.Say("cabinet-gas-measured", ("0", gas));
         return
         [
             new Block.Drawing("drawing-cabinet", bindery.Say("drawing-cabinet"), bindery.Say("drawing-cabinet-words", ("0", height), ("1", gas)), Draw(bindery, height, gas)),
             .. Make.Grid(bindery, "cabinet-caption", ["column-what", "column-value"],
             [
                 Make.Row(null, Phrase.Of(bindery.Say("cabinet-height")), Phrase.Of(height)),
-                Make.Row(null, Phrase.Of(bindery.Say("cabinet-gas")), Phrase.Of(gas)),
+                Make.Row(null, Phrase.Of(bindery.Say("cabinet-gas")), Phrase.Of(measured)),
             ]),
         ];
     }
 
-    private static string Said(Bindery bindery, decimal? length) => length is { } known ? Measures.Metres(known) : bindery.Say("common-ask");
+    private static string Said(decimal? length, string otherwise) => length is { } known ? Measures.Metres(known) : otherwise;
 
     // Not to scale: the cabinet's own size is the operator's to say.
     private static Picture Draw(Bindery bindery, string height, string gas)

@@ -16,6 +16,7 @@ internal static class Owners
         [
             ("service-cable", NetworkOperator),
             ("cutout", NetworkOperator),
+            ("tails-before", oneBusiness ? NetworkOperator : Supplier),
             ("meter", oneBusiness ? NetworkOperator : Supplier),
             ("tails", Party.Household),
             ("board", Party.Household),
