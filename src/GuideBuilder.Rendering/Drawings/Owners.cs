@@ -18,7 +18,7 @@ internal static class Owners
             ("cutout", NetworkOperator),
             ("tails-before", oneBusiness ? NetworkOperator : Supplier),
             ("meter", oneBusiness ? NetworkOperator : Supplier),
-            ("tails", Party.Household),
+            ("tails-after", Party.Household),
             ("board", Party.Household),
         ];
     }
