@@ -1,7 +1,7 @@
 using GuideBuilder.Planning.Electrical;
 using GuideBuilder.Planning.Ground;
 using GuideBuilder.Planning.Hazards;
-using GuideBuilder.Planning.Progressing;
+using GuideBuilder.Planning.Log;
 using GuideBuilder.Planning.Questions;
 using GuideBuilder.Planning.Siting;
 using GuideBuilder.Planning.Steps;
@@ -72,10 +72,10 @@ public static class Planner
             world.Taken)
         {
             Chances = plan.Chances,
+            Whereabouts = WhereaboutsPlanner.Of(plan, calendars),
             Electrical = ElectricalSheets.Of(plan.Case.KnownOrAbsent, guidance.Tables),
             Ground = GroundSheets.Of(plan.Case.KnownOrAbsent, plan.Case.InWorldOrAbsent, guidance.Tables),
             Siting = SitingRules.Of(plan.Case.KnownOrAbsent, guidance.Tables),
-            Progress = ProgressPlanner.Of(plan, calendars),
         };
         return whole.IsBeyond ? Undated(whole) : whole;
     }
@@ -85,7 +85,8 @@ public static class Planner
     {
         Steps = [.. plan.Steps.Select(s => s.Dates is { Done: true } ? s : s with { Dates = null })],
         Costs = [.. plan.Costs.Select(c => c with { Due = null })],
-        Schedule = plan.Schedule with { Meetings = [], DrivingSteps = [], Feasibility = Feasibility.NoDate, NeededBy = null },
+        Schedule = plan.Schedule with { Meetings = [], DrivingSteps = [], Feasibility = Feasibility.NoDate, NeededBy = null, LastSafe = null, Change = null },
+        Whereabouts = plan.Whereabouts with { Late = [], Next = [], Conflicts = [], Gates = [.. plan.Whereabouts.Gates.Select(g => g with { Expected = null })] },
         Chances = null,
     };
 

@@ -10,6 +10,7 @@ internal static class PlanPrinter
     {
         var console = AnsiConsole.Console;
         Heads(console, plan);
+        WherePrinter.Print(console, plan);
         console.Write(Steps(plan));
         console.Write(Costs(plan));
         console.Write(Hazards(plan));

@@ -27,6 +27,9 @@ public sealed record Plan(
     /// <summary>Whether the answers take this home beyond what can be counted: no step that is still to come has a date, and no total and no finish date may be told.</summary>
     public bool IsBeyond => Facts.Derived.GetValueOrDefault(BeyondFact) is { Standing: Standing.Known, Value: Value.Option { Id: "yes" } };
 
+    /// <summary>Where the household is today: what is late, what is next, which gates stand before a payment, which clocks run.</summary>
+    public Whereabouts Whereabouts { get; init; } = Whereabouts.None;
+
     /// <summary>What to talk over with the electrician.</summary>
     public ElectricalSheet Electrical { get; init; } = ElectricalSheet.Empty;
 
@@ -35,9 +38,6 @@ public sealed record Plan(
 
     /// <summary>How the new place stands to each rule that holds for it, in the order of the table.</summary>
     public ImmutableArray<SitingVerdict> Siting { get; init; } = [];
-
-    /// <summary>Where the household is today: what is late, what is next, which gates stand before a payment, which clocks run.</summary>
-    public Progress Progress { get; init; } = Progress.None;
 
     /// <summary>The answers the plan rests on.</summary>
     public AnswerSet Answers => Facts.Answers;

@@ -3,19 +3,39 @@ namespace GuideBuilder.Planning.Sequence;
 /// <summary>Walks from a date back to its first cause, along what decided each.</summary>
 internal static class Chains
 {
-    /// <summary>The timings that lead to an activity, first cause first, itself last; stops at the start, the log, a not-before day, or an activity that comes again.</summary>
-    public static ImmutableArray<Timing> To(int activity, Func<int, Timing> timingOf, Func<string, int> indexOf)
+    /// <summary>
+    /// The timings that lead to an activity, first cause first, itself last; stops at the start, the log or a not-before day. Where the chain comes back to a day that it has passed already,
+    /// because a longest wait pulls an earlier step along, it goes on with what asked most of that day from outside the chain.
+    /// </summary>
+    public static ImmutableArray<Timing> To(CompiledNetwork net, int activity, int[] starts, int[] finishes, int[] drivers)
     {
         var chain = new List<Timing>();
-        var seen = new HashSet<int>();
-        for (int? at = activity; at is { } i && seen.Add(i);)
+        var (seen, told) = (new HashSet<int>(), new HashSet<int>());
+        for (int? at = activity; at is { } i && told.Add(i);)
         {
-            chain.Add(timingOf(i));
-            at = chain[^1].Driver.From is { } from ? indexOf(from) : null;
+            seen.Add(net.Cells.Of[i]);
+            chain.Add(TimingOf(net, i, starts, finishes, drivers));
+            at = chain[^1].Driver.From is not { } from ? null : Outside(net, net.IndexOf(from), seen, starts, finishes);
         }
 
         chain.Reverse();
         return [.. chain];
+    }
+
+    // The activity itself where its day is new to the chain, else what asked most of that day among those that are new; null where nothing is.
+    private static int? Outside(CompiledNetwork net, int activity, HashSet<int> seen, int[] starts, int[] finishes)
+    {
+        var cell = net.Cells.Of[activity];
+        if (!seen.Contains(cell))
+        {
+            return activity;
+        }
+
+        var bounds = net.Cells.Members[cell].SelectMany(m => net.Incoming[m].ToArray()).Select(b => net.Bounds[b]).Where(b => b.Kind != BoundKind.Within && !seen.Contains(net.Cells.Of[b.From]));
+        return bounds.Select(b => (b.From, Asked: b.Raise(starts[b.From], finishes[b.From], net.Tables[b.To], net.Days[b.To])))
+            .OrderByDescending(b => b.Asked)
+            .Select(b => (int?)b.From)
+            .FirstOrDefault();
     }
 
     /// <summary>What decides the start of an activity, from the day numbers and drivers of a forward pass.</summary>

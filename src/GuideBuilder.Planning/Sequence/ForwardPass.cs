@@ -92,7 +92,9 @@ internal ref struct ForwardPass
             {
                 ref readonly var bound = ref _net.Bounds[b];
                 var asked = bound.Raise(_starts[bound.From], _finishes[bound.From], _net.Tables[member], _days[member]);
-                if (asked > most)
+
+                // What the members of a cell ask of each other decides nothing unless it moves them.
+                if (asked > most && (_net.Cells.Of[bound.From] != cell || asked > _starts[member]))
                 {
                     (most, driver) = (asked, b);
                 }

@@ -15,7 +15,7 @@ public static class Sequencer
         var (starts, finishes, drivers) = (new int[net.Count], new int[net.Count], new int[net.Cells.Count]);
         var stuck = net.Ring is null ? ForwardPass.Run(net, net.Days, starts, finishes, drivers) : -1;
         Timing TimingOf(int i) => Chains.TimingOf(net, i, starts, finishes, drivers);
-        ImmutableArray<Timing> ChainTo(int i) => Chains.To(i, TimingOf, net.IndexOf);
+        ImmutableArray<Timing> ChainTo(int i) => Chains.To(net, i, starts, finishes, drivers);
         var none = new Forward(net, starts, finishes, drivers);
         return net.Ring is not null ? none : stuck >= 0 ? none with { Obstacles = [Obstacles.Stuck(net, stuck, ChainTo)] } : none with
         {
@@ -62,7 +62,12 @@ public static class Sequencer
 
     /// <summary>The chain of activities that decides the finish of the whole, first cause first, along what decided each start.</summary>
     public static ImmutableArray<Timing> DrivingChain(Forward forward) =>
-        forward.Timings.IsEmpty ? [] : Chains.To(LastActivity(forward.Compiled, forward.Starts, forward.Finishes), i => forward.Timings[i], forward.Compiled.IndexOf);
+        forward.Timings.IsEmpty ? [] : To(forward, LastActivity(forward.Compiled, forward.Starts, forward.Finishes));
+
+    /// <summary>The chain that decides the start of an activity, first cause first, itself last.</summary>
+    public static ImmutableArray<Timing> ChainTo(Forward forward, string id) => To(forward, forward.Compiled.IndexOf(id));
+
+    private static ImmutableArray<Timing> To(Forward forward, int activity) => Chains.To(forward.Compiled, activity, forward.Starts, forward.Finishes, forward.Drivers);
 
     private static Latest Backward(CompiledNetwork net, LocalDate end)
     {

@@ -70,7 +70,7 @@ internal sealed record Scheduling(FrozenDictionary<string, StepDates> Dates, Sch
     private static ImmutableArray<string> Drivers(StepNetwork network, Passes passes, FrozenDictionary<string, StepDates> dates)
     {
         var last = Deadlines.Goal(network.Steps).OrderBy(s => dates[s.Id].EarliestFinish).LastOrDefault();
-        return last is null ? [] : [.. Chains.To(network.Steps.IndexOf(last), i => passes.Forward.Timings[i], passes.Forward.Compiled.IndexOf).Select(t => t.Id)];
+        return last is null ? [] : [.. Sequencer.ChainTo(passes.Forward, last.Id).Select(t => t.Id)];
     }
 
     private static IEnumerable<Fault> Stuck(StepNetwork network, Forward forward)

@@ -13,7 +13,7 @@ internal sealed record StepNetwork(ImmutableArray<Step> Steps, PartyCalendars Ca
         var present = steps.Select(s => s.Id).ToFrozenSet(StringComparer.Ordinal);
         var goal = Deadlines.Goal(steps).Select(s => s.Id).ToFrozenSet(StringComparer.Ordinal);
         var bridges = new Bridges(present, all);
-        var pins = LogPins.Of(log, steps);
+        var pins = LogPins.Of(log, all.Values);
         return new(steps, calendars, pins, new(
             [.. steps.Select(s => ActivityOf(s, calendars, pins.GetValueOrDefault(s.Id), goal.Contains(s.Id) ? neededBy : null))],
             [.. steps.SelectMany(s => bridges.Of(s).Select(l => PrecedenceOf(l, s, calendars)))],

@@ -1,4 +1,4 @@
-namespace GuideBuilder.Planning.Progressing;
+namespace GuideBuilder.Planning.Log;
 
 /// <summary>What should be settled before money is paid: all that the step of acceptance waits for.</summary>
 internal static class Gates

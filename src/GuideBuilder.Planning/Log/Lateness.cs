@@ -1,7 +1,7 @@
 using GuideBuilder.Planning.Steps;
 using GuideBuilder.Planning.Ways;
 
-namespace GuideBuilder.Planning.Progressing;
+namespace GuideBuilder.Planning.Log;
 
 /// <summary>What is late today.</summary>
 internal static class Lateness

@@ -4,7 +4,7 @@ namespace GuideBuilder.Model;
 /// Where the household is today: how many dated steps are done, the step last done, what is late, what can be begun now (each in order of its day), the gates before each payment, the clocks that run,
 /// the dates given that cannot be kept, and the day since which the house has been without supply because a meeting broke off (null when it has not).
 /// </summary>
-public sealed record Progress(
+public sealed record Whereabouts(
     int Done,
     int Dated,
     string? LastDone,
@@ -16,7 +16,7 @@ public sealed record Progress(
     LocalDate? DarkSince)
 {
     /// <summary>Nothing has happened, and nothing is to be done.</summary>
-    public static Progress None { get; } = new(0, 0, null, [], [], [], [], [], null);
+    public static Whereabouts None { get; } = new(0, 0, null, [], [], [], [], [], null);
 }
 
 /// <summary>A step that is late, since which day, and by how many days of the year.</summary>

@@ -2,7 +2,7 @@ using GuideBuilder.Planning.Calendars;
 using GuideBuilder.Planning.Steps;
 using GuideBuilder.Planning.Ways;
 
-namespace GuideBuilder.Planning.Progressing;
+namespace GuideBuilder.Planning.Log;
 
 /// <summary>The published time limits that the log has started.</summary>
 internal static class RunningClocks
