@@ -1,5 +1,6 @@
 using GuideBuilder.Rendering.Drawings;
 using GuideBuilder.Rendering.Pages;
+using GuideBuilder.Rendering.Sheets;
 
 namespace GuideBuilder.Rendering.Blocks;
 
@@ -48,8 +49,10 @@ internal static class BlockMakers
         ["off-supply"] = StepBlocks.OffSupply,
         ["consents"] = PaperworkBlocks.Consents,
         ["clocks"] = ClockBlocks.All,
-        ["electrical-sheet"] = FactSheets.Electrical,
-        ["ground-sheet"] = FactSheets.Ground,
+        ["electrical-sheet"] = ElectricalBlock.Of,
+        ["ground-sheet"] = GroundBlock.Of,
+        ["siting"] = SitingBlock.Of,
+        ["supply-number"] = SupplyBlock.Of,
         ["letters"] = PaperworkBlocks.Letters,
         ["open-questions"] = OpenBlocks.All,
         ["unasked"] = OpenBlocks.Unasked,
