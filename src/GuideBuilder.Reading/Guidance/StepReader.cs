@@ -6,6 +6,9 @@ internal sealed class StepReader(Desk desk)
     private const int MostDays = 3650;
     private const int MostHours = 24;
 
+    // Outside a meeting hours are work spread over the days that the step takes.
+    private const int MostHoursOfWork = 400;
+
     private static readonly (string Word, DayCount Means)[] DayWords = [("working days", DayCount.WorkingDays), ("calendar days", DayCount.CalendarDays)];
     private static readonly Read<DayCount> ReadDays = Values.OneOf(DayWords);
 
@@ -54,7 +57,9 @@ internal sealed class StepReader(Desk desk)
         meeting is null ? 0 : fields.Need("order", Values.Whole(1, 99), 1);
 
     private ThreePoint? Hours(Fields fields, string? meeting) =>
-        meeting is null ? null : fields.Need<ThreePoint?>("hours", (node, _) => desk.One(node, "hours", f => desk.ThreePoint(f, Within(MostHours))), null);
+        meeting is null
+            ? fields.Find<ThreePoint?>("hours", (node, _) => desk.One(node, "hours", f => desk.ThreePoint(f, Within(MostHoursOfWork))), null)
+            : fields.Need<ThreePoint?>("hours", (node, _) => desk.One(node, "hours", f => desk.ThreePoint(f, Within(MostHours))), null);
 
     private Model.Duration Takes(Fields fields, Basis basis) =>
         fields.Need("takes", (node, _) => desk.One(node, "a duration", f => OneDuration(f, basis)), new Model.Duration(ThreePoint.Zero, DayCount.WorkingDays, basis));
