@@ -38,6 +38,7 @@ public static class Handbook
             Text(PaperEdition.FileName, PaperEdition.Of(pages, frame, addresses, bindery)),
             .. LookFiles.Select(n => Text(n == "stylesheet.css" ? "style.css" : n, guidance.Look.Files[n].Words.ReplaceLineEndings("\n"))),
             new BoundFile("plan.json", PlanData.Write(plan)),
+            .. CalendarFile.Of(bindery),
         ];
         return Staged<BoundBook>.From(new BoundBook(plan.Answers.Handbook.Id, files), faults.All);
     }

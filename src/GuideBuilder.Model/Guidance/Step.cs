@@ -31,6 +31,9 @@ public sealed record Step(
     /// <summary>The happening in a log that speaks of this step even where it does not name it; null for none.</summary>
     public LoggedAs? LoggedAs { get; init; }
 
+    /// <summary>Whether it must be done again for each new day of a meeting that it has to come shortly before.</summary>
+    public bool EachTime { get; init; }
+
     /// <summary>How long after a missed or failed day its party can come again, in the party's working days; null when that is not known.</summary>
     public Duration? Again { get; init; }
 

@@ -30,10 +30,19 @@ internal static class WhereaboutsPlanner
     {
         var ahead = dated.Where(s => !s.Dates!.Done).ToFrozenDictionary(s => s.Step.Item.Id, s => s.Dates!, StringComparer.Ordinal);
         var links = plan.Scheduling.Network.Network.Precedences;
-        var waiting = links.Where(p => ahead.ContainsKey(p.From)).Select(p => p.To).ToFrozenSet(StringComparer.Ordinal);
+        var waiting = Waiting(ahead, dated, links);
         var overtaken = Overtaken(ahead.Keys, links);
         var next = dated.Select(s => s.Step.Item.Id).Where(id => ahead.ContainsKey(id) && !waiting.Contains(id) && !overtaken.Contains(id));
         return [.. next.Select(id => new NextItem(id, By(ahead[id]))).OrderBy(n => n.By)];
+    }
+
+    // What waits for something that is still to come; of a meeting all turns do while one of them does.
+    private static FrozenSet<string> Waiting(FrozenDictionary<string, StepDates> ahead, ImmutableArray<PlannedStep> dated, ImmutableArray<Precedence> links)
+    {
+        var meetings = dated.Where(s => s.Step.Item.Meeting is not null).ToFrozenDictionary(s => s.Step.Item.Id, s => s.Step.Item.Meeting!, StringComparer.Ordinal);
+        var behind = links.Where(p => ahead.ContainsKey(p.From)).ToArray();
+        var held = behind.Where(p => meetings.TryGetValue(p.To, out var day) && meetings.GetValueOrDefault(p.From) != day).Select(p => meetings[p.To]).ToFrozenSet(StringComparer.Ordinal);
+        return [.. behind.Select(p => p.To), .. meetings.Where(m => held.Contains(m.Value)).Select(m => m.Key)];
     }
 
     // Steps that the log does not name, while all that waits for them is done or overtaken itself: the quotation came, so somebody made it.

@@ -10,7 +10,7 @@ public static class SitingFacts
     private static readonly ImmutableArray<string> Asked =
     [
         "home.supply-number", "place.gas-distance", "place.near", "place.room-use", "place.flood", "place.only-stair", "home.block-stair", "place.clear-space", "place.height", "place.box-metal",
-        "place.hub-distance", "place.wall", "place.wall-stays", "place.party-wall", "home.heritage", "works.enclosing",
+        "place.hub-distance", "place.wall", "place.wall-stays", "place.party-wall", "home.heritage", "works.enclosing", "operator.cabinet-height",
     ];
 
     /// <summary>The calculator: a conflict settles it whatever else is not known.</summary>

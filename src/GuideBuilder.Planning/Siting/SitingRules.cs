@@ -15,7 +15,7 @@ public static class SitingRules
     {
         var inputs = new Inputs(lookup, tables);
         var area = SupplyFacts.Read(inputs)?.Area ?? "";
-        return
+        ImmutableArray<SitingVerdict> all =
         [
             .. from rule in GroundFigures.From(tables).Group("siting-")
                where (area.Length == 0 || IsFor(rule, "areas", area)) && IsFor(rule, "nations", inputs.Option("home.nation") ?? "")
@@ -24,19 +24,32 @@ public static class SitingRules
                where given.Standing != Standing.NotAsked
                let counts = Counts(rule, lookup)
                where counts != Truth.Fails
-               select new SitingVerdict(rule, asks, given.Value, Soften(rule, area, Judge(rule, given.Value, counts))),
+               let said = Said(rule, lookup)
+               select new SitingVerdict(rule, asks, given.Value, said is null ? Soften(rule, area, Judge(rule, given.Value, counts)) : AsSaid(said, given.Value)) { OperatorSays = said },
         ];
+
+        // What the operator has said stands once, in place of all the rules that it outranks.
+        return [.. all.DistinctBy(v => v.OperatorSays is null ? v.Rule.Id : v.Rule.Words("outranked-by"), StringComparer.Ordinal)];
     }
 
     /// <summary>The questions and facts that the rules ask, each once.</summary>
     public static IEnumerable<string> Names(Tables tables) =>
-        GroundFigures.From(tables).Group("siting-").SelectMany(r => new[] { r.Words("asks"), r.Words("only-where") }).Where(n => n.Length > 0).Distinct(StringComparer.Ordinal);
+        GroundFigures.From(tables).Group("siting-").SelectMany(r => new[] { r.Words("asks"), r.Words("only-where"), r.Words("outranked-by") }).Where(n => n.Length > 0).Distinct(StringComparer.Ordinal);
 
     private static bool IsFor(TableRow rule, string cell, string id) => rule.List(cell) is var ids && (ids.Length == 0 || ids.Contains(id));
 
     // Whose network it is nobody knows: what one operator refuses is then something to ask.
     private static SitingOutcome Soften(TableRow rule, string area, SitingOutcome outcome) =>
         outcome == SitingOutcome.Conflicts && area.Length == 0 && rule.List("areas").Length > 0 ? SitingOutcome.Ask : outcome;
+
+    private static Value? Said(TableRow rule, Lookup lookup) =>
+        rule.Words("outranked-by") is { Length: > 0 } name && lookup(name) is { Standing: Standing.Known } answer ? answer.Value : null;
+
+    private static SitingOutcome AsSaid(Value said, Value? value) => (said, value) switch
+    {
+        (Value.Amount asked, Value.Amount given) when asked.Quantity.Unit.Dimension == given.Quantity.Unit.Dimension => asked.Quantity.Against(given.Quantity) == 0 ? SitingOutcome.Meets : SitingOutcome.Conflicts,
+        _ => SitingOutcome.NotKnown,
+    };
 
     private static Truth Counts(TableRow rule, Lookup lookup)
     {

@@ -18,7 +18,7 @@ internal static class LogPins
         {
             foreach (var step in Touched(entry, steps))
             {
-                pins[step.Id] = After(entry, step, pins.GetValueOrDefault(step.Id) ?? Pin.None);
+                pins[step.Id] = IsVoidedBy(entry, step, steps) ? Pin.None : After(entry, step, pins.GetValueOrDefault(step.Id) ?? Pin.None);
             }
         }
 
@@ -37,6 +37,15 @@ internal static class LogPins
     private static IEnumerable<Step> Touched(LogEvent entry, IReadOnlyList<Step> steps)
     {
         var named = steps.Where(s => LogMatch.Speaks(entry, s, steps)).ToArray();
-        return entry.What == LogKind.Missed ? steps.Where(s => named.Contains(s) || (s.Meeting is not null && named.Any(n => n.Meeting == s.Meeting))) : named;
+        return entry.What == LogKind.Missed ? steps.Where(s => named.Contains(s) || named.Any(n => IsOfItsDay(s, n, steps))) : named;
     }
+
+    // Whoever meets with the one who did not come, and what must be done again before each such day.
+    private static bool IsOfItsDay(Step step, Step missed, IReadOnlyList<Step> steps) => missed.Meeting is { } meeting && (step.Meeting == meeting || IsBefore(step, meeting, steps));
+
+    private static bool IsVoidedBy(LogEvent entry, Step step, IReadOnlyList<Step> steps) =>
+        entry.What == LogKind.Missed && steps.Any(m => LogMatch.Speaks(entry, m, steps) && m.Meeting is { } meeting && IsBefore(step, meeting, steps));
+
+    private static bool IsBefore(Step step, string meeting, IReadOnlyList<Step> steps) =>
+        step.EachTime && step.NoLaterThan.Any(l => steps.Any(s => s.Id == l.Step && s.Meeting == meeting));
 }

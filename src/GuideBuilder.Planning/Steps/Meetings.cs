@@ -20,7 +20,8 @@ internal static class Meetings
     private static MeetingDay Day(string meeting, ImmutableArray<Step> turns, FrozenDictionary<string, StepDates> dates)
     {
         var last = turns.Select(t => dates[t.Id]).OrderBy(d => d.EarliestStart).Last();
-        return new(meeting, last.EarliestStart, last.StartRange, Timed(turns));
+        var ahead = turns.Where(t => !dates[t.Id].Done).ToImmutableArray();
+        return new(meeting, last.EarliestStart, last.StartRange, Timed(ahead.IsEmpty ? turns : ahead));
     }
 
     private static ImmutableArray<MeetingTurn> Timed(ImmutableArray<Step> turns)

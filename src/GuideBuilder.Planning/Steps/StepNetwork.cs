@@ -10,7 +10,7 @@ internal sealed record StepNetwork(ImmutableArray<Step> Steps, PartyCalendars Ca
     public static StepNetwork Of(IEnumerable<Step> inWorld, FrozenDictionary<string, Step> all, PartyCalendars calendars, IEnumerable<LogEvent> log, LocalDate? neededBy)
     {
         var steps = inWorld.Where(s => calendars.Has(s.Party)).ToImmutableArray();
-        return Of(steps, all, calendars, LogPins.Of(log, steps), neededBy);
+        return Of(steps, all, calendars, LogPins.Of(log, all.Values), neededBy);
     }
 
     /// <summary>The same with pins that are known; every step's party has a working day.</summary>

@@ -23,7 +23,7 @@ internal sealed class Outlook
         (_way, _trials, _costs) = (way, trials, costs);
         _isQuoted = way.Facts.Answers.Papers.Any(p => p.Kind == PaperKind.Quotation) || way.Facts.Answers.Log.Any(e => e.What == LogKind.Quoted);
         Durations = [.. steps.Select(s => new DrawnDuration(s.Takes, s.Id, way.Occasion.Seed, trials))];
-        var done = LogPins.Of(way.Facts.Answers.Log, steps).Where(p => p.Value.Done is not null).Select(p => p.Key).ToFrozenSet(StringComparer.Ordinal);
+        var done = LogPins.Of(way.Facts.Answers.Log, way.StepsById.Values).Where(p => p.Value.Done is not null).Select(p => p.Key).ToFrozenSet(StringComparer.Ordinal);
         Hours = [.. steps.Select(s => s.IsDuty && Steps.Hours.Of(s) is { High: > 0 } hours ? new DrawnHours(hours, Draws.Of(way.Occasion.Seed, s.Id, "hours", trials)) : null)];
         Events = [.. steps.SelectMany((s, i) => s.MayHappen.Select(e => EventOf(done.Contains(s.Id) ? e with { Chance = 0 } : e, i)))];
     }

@@ -8,6 +8,7 @@ namespace GuideBuilder.Planning.Trials;
 /// <summary>Every step that some world of a way may have. Dates and links are made once for all of them; the network of a world is a choice among them.</summary>
 internal sealed class StepPool(ImmutableArray<Step> steps, WayCase way, PartyCalendars calendars, Horizon horizon)
 {
+    private readonly FrozenDictionary<string, Pin> _pins = LogPins.Of(way.Facts.Answers.Log, way.StepsById.Values);
     private readonly ConcurrentDictionary<string, SharedNetwork> _byPins = new(StringComparer.Ordinal);
 
     /// <summary>The steps, in guidance order; the numbers of all that follows.</summary>
@@ -19,7 +20,7 @@ internal sealed class StepPool(ImmutableArray<Step> steps, WayCase way, PartyCal
     /// <summary>The network of the steps that are present, without a needed-by date.</summary>
     public CompiledNetwork Of(bool[] present)
     {
-        var pins = way.Facts.Answers.Log.IsEmpty ? FrozenDictionary<string, Pin>.Empty : LogPins.Of(way.Facts.Answers.Log, [.. steps.Where((_, i) => present[i])]);
+        var pins = _pins.Count == 0 ? _pins : steps.Where((s, i) => present[i] && _pins.ContainsKey(s.Id)).ToFrozenDictionary(s => s.Id, s => _pins[s.Id], StringComparer.Ordinal);
         return _byPins.GetOrAdd(KeyOf(pins), _ => Make(pins)).Of(present);
     }
 

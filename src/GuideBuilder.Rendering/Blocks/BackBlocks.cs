@@ -1,3 +1,4 @@
+using GuideBuilder.Rendering.Data;
 using GuideBuilder.Rendering.Pages;
 
 namespace GuideBuilder.Rendering.Blocks;
@@ -11,6 +12,11 @@ internal static class BackBlocks
         var chapters = bindery.Outline.Where(l => l.Kind == PageKind.Chapter).ToList();
         return Make.List(chapters.Select(Line));
     }
+
+    /// <summary>A link to the file of dates, where the book has one.</summary>
+    internal static ImmutableArray<Block> CalendarLink(Bindery bindery) => CalendarFile.IsIn(bindery.Plan)
+        ? [new Block.Prose(bindery.Labels.Compose("calendar-file", ("file", Phrase.Of(new Inline.Link(new Target.File(CalendarFile.Name), Phrase.Of(bindery.Say("calendar-file-name")))))))]
+        : [];
 
     /// <summary>Terms and their meanings, by the alphabet.</summary>
     internal static ImmutableArray<Block> Glossary(Bindery bindery) =>

@@ -1,5 +1,6 @@
 using GuideBuilder.Rendering.Drawings;
 using GuideBuilder.Rendering.Pages;
+using GuideBuilder.Rendering.Sheets;
 
 namespace GuideBuilder.Rendering.Blocks;
 
@@ -21,7 +22,7 @@ internal static class BlockMakers
         ["stop-signs"] = HazardPanels.StopSigns,
         ["wish"] = CoverBlocks.Wish,
         ["key-figures"] = CoverBlocks.KeyFigures,
-        ["where-you-are"] = CoverBlocks.WhereYouAre,
+        ["where-you-are"] = WhereBlocks.WhereYouAre,
         ["next-actions"] = CoverBlocks.NextActions,
         ["top-hazards"] = HazardPanels.Top,
         ["find-out-first"] = OpenBlocks.FindOutFirst,
@@ -33,7 +34,10 @@ internal static class BlockMakers
         ["sequence-calendar"] = SequenceCalendar.Of,
         ["steps"] = StepBlocks.All,
         ["day-timetable"] = DayTimetable.Of,
-        ["if-they-do-not-come"] = StepBlocks.IfTheyDoNotCome,
+        ["if-they-do-not-come"] = DayBlocks.IfTheyDoNotCome,
+        ["eve"] = DayBlocks.Eve,
+        ["prospect"] = ProspectBlocks.All,
+        ["calendar-file"] = BackBlocks.CalendarLink,
         ["duties"] = StepBlocks.Duties,
         ["hole-drawing"] = HoleDrawing.Of,
         ["cabinet-drawing"] = CabinetDrawing.Of,
@@ -44,9 +48,11 @@ internal static class BlockMakers
         ["hazards"] = HazardPanels.Register,
         ["off-supply"] = StepBlocks.OffSupply,
         ["consents"] = PaperworkBlocks.Consents,
-        ["clocks"] = PaperworkBlocks.Clocks,
-        ["electrical-sheet"] = FactSheets.Electrical,
-        ["ground-sheet"] = FactSheets.Ground,
+        ["clocks"] = ClockBlocks.All,
+        ["electrical-sheet"] = ElectricalBlock.Of,
+        ["ground-sheet"] = GroundBlock.Of,
+        ["siting"] = SitingBlock.Of,
+        ["supply-number"] = SupplyBlock.Of,
         ["letters"] = PaperworkBlocks.Letters,
         ["open-questions"] = OpenBlocks.All,
         ["unasked"] = OpenBlocks.Unasked,

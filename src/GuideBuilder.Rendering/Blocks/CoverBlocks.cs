@@ -34,23 +34,11 @@ internal static class CoverBlocks
         ];
     }
 
-    /// <summary>What has happened so far, latest first, and how many steps are done.</summary>
-    internal static ImmutableArray<Block> WhereYouAre(Bindery bindery)
-    {
-        var dated = bindery.Plan.Steps.Where(s => s.Dates is not null || (bindery.Plan.IsBeyond && s.Step.IsPresent)).ToList();
-        var done = dated.Count(s => s.Dates is { Done: true });
-        var log = bindery.Plan.Answers.Log;
-        return
-        [
-            new Block.Prose(bindery.Labels.Compose("where-count", ("done", Phrase.Of(Figures.Plain(done))), ("all", Phrase.Of(Figures.Plain(dated.Count))), ("today", bindery.Dates.Say(bindery.Plan.Occasion.Today)))),
-            .. bindery.Plan.Occasion.Edition == EditionKind.Public ? [] : Make.List(log.Reverse().Take(ActionsShown).Select(e => LogWords.Of(bindery, e))),
-        ];
-    }
-
     /// <summary>The next three steps of the household, else of anybody, with dates and a letter each.</summary>
     internal static ImmutableArray<Block> NextActions(Bindery bindery)
     {
-        var ahead = Make.Ahead(bindery.Plan).ToList();
+        var soon = bindery.Plan.Whereabouts.Next.Select(n => n.Step).ToList();
+        var ahead = Make.Ahead(bindery.Plan).OrderBy(s => soon.IndexOf(s.Step.Item.Id) is >= 0 and var i ? i : soon.Count).ToList();
         var own = ahead.Where(s => s.Step.Item.IsDuty).ToList();
         var next = (own.Count > 0 ? own : ahead).Take(ActionsShown);
         return [.. next.Select(s => Action(bindery, s))];

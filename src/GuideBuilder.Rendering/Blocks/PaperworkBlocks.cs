@@ -2,14 +2,11 @@ using GuideBuilder.Rendering.Pages;
 
 namespace GuideBuilder.Rendering.Blocks;
 
-/// <summary>Consents, clocks and letters.</summary>
+/// <summary>Consents and letters.</summary>
 internal static class PaperworkBlocks
 {
     /// <summary>An entry for each permission, notice, certificate and legal duty.</summary>
     internal static ImmutableArray<Block> Consents(Bindery bindery) => Or(bindery, bindery.Plan.Consents.Where(c => c.IsPresent).Select(c => Consent(bindery, c)));
-
-    /// <summary>An entry for each time limit that runs against a party.</summary>
-    internal static ImmutableArray<Block> Clocks(Bindery bindery) => Or(bindery, bindery.Plan.Clocks.Where(c => c.IsPresent).Select(c => Clock(bindery, c)));
 
     /// <summary>A list of the letters.</summary>
     internal static ImmutableArray<Block> Letters(Bindery bindery) => Make.List(bindery.Guidance.Letters.Where(l => !bindery.LeftOut.Contains(l.Id)).Select(l => CoverBlocks.LetterLink(bindery, l.Id)));
@@ -37,29 +34,4 @@ internal static class PaperworkBlocks
                 .. Sides.Of(bindery, planned),
             ]);
     }
-
-    private static Block.Entry Clock(Bindery bindery, Planned<Clock> planned)
-    {
-        var clock = planned.Item;
-        var starts = clock.StartsAtStep is { } step ? bindery.Link(step) : Phrase.Of(bindery.Say("clock-from-event"));
-        return new Block.Entry(
-            clock.Id,
-            1,
-            bindery.Words(clock.Title),
-            [.. bindery.Read(clock.Owes), .. Make.Under(bindery, "clock-write", clock.WhatToWrite, 2)],
-            [
-                Sides.Who(bindery, clock.Party),
-                Sides.Line(bindery, "left-limit", Phrase.Of($"{Figures.Plain(clock.Limit)} {bindery.Labels.Count(UnitOf(clock.Of), clock.Limit)}")),
-                Sides.Line(bindery, "left-counted-from", starts),
-                .. Sides.Of(bindery, planned),
-            ]);
-    }
-
-    private static string UnitOf(DayCount count) => count switch
-    {
-        DayCount.WorkingDays => "unit-working-day",
-        DayCount.CalendarDays => "unit-calendar-day",
-        DayCount.Hours => "unit-hour",
-        _ => throw new UnreachableException(),
-    };
 }

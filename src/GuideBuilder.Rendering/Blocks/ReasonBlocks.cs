@@ -63,7 +63,7 @@ internal static class ReasonBlocks
     private static Phrase Way(Bindery bindery, Given.Set set) =>
         set.Value is Value.Option option && bindery.Items.Find(option.Id) is { } way ? bindery.Words(way.Title) : Phrase.Of(bindery.Answers.Say(set.Value!, null));
 
-    private static Phrase Fact(Bindery bindery, Given.Derived fact) => bindery.Items.Find(fact.Name) is { } rule ? bindery.Words(rule.Title) : Phrase.Of(FactSheets.NameOf(bindery, fact.Name));
+    private static Phrase Fact(Bindery bindery, Given.Derived fact) => bindery.Items.Find(fact.Name) is { } rule ? bindery.Words(rule.Title) : Phrase.Of(bindery.Say($"fact-{fact.Name.Replace('.', '-')}"));
 
     private static string Said(Bindery bindery, Given.Answered answered) => answered.Standing switch
     {

@@ -66,6 +66,11 @@ internal static class Sides
             return bindery.Labels.Compose("date-done", ("date", bindery.Dates.Say(dates.EarliestFinish)));
         }
 
+        if (bindery.Plan.Schedule.Meetings.Any(m => m.IsHeld && m.Meeting == step.Step.Item.Meeting))
+        {
+            return Phrase.Of(bindery.Say("date-held"));
+        }
+
         var given = dates.DateGiven is { } day ? bindery.Labels.Compose("date-given", ("date", bindery.Dates.Say(day))) : bindery.Dates.Span(dates.EarliestStart, dates.EarliestFinish);
         return dates.BookBy < dates.EarliestStart ? given + bindery.Labels.Compose("date-book-by", ("date", bindery.Dates.SayShort(dates.BookBy))) : given;
     }

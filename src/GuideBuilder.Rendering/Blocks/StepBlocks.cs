@@ -12,14 +12,6 @@ internal static class StepBlocks
     internal static ImmutableArray<Block> Duties(Bindery bindery) =>
         [.. InOrder(bindery.Plan).Where(s => s.Step.Item.IsDuty).Select(s => Duty(bindery, s))];
 
-    /// <summary>What happens if a party does not come on the day: the words of each step of a meeting.</summary>
-    internal static ImmutableArray<Block> IfTheyDoNotCome(Bindery bindery) =>
-    [
-        .. InOrder(bindery.Plan)
-            .Where(s => s.Step.Item is { Meeting: not null, IfItGoesWrong.IsEmpty: false })
-            .Select(s => new Block.Entry(null, 1, bindery.Link(s.Step.Item.Id), bindery.Read(s.Step.Item.IfItGoesWrong), [Sides.Who(bindery, s.Step.Item.Party)])),
-    ];
-
     /// <summary>Steps while the house is without supply, and how long that is.</summary>
     internal static ImmutableArray<Block> OffSupply(Bindery bindery) =>
     [

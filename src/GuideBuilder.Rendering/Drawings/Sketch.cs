@@ -6,6 +6,9 @@ internal sealed class Sketch
     /// <summary>The width of every drawing: that of a small phone, so that its words stay legible there.</summary>
     internal const decimal Width = 340;
 
+    /// <summary>From one line of small words to the next.</summary>
+    internal const decimal LineHeight = 13;
+
     private readonly ImmutableArray<PictureMark>.Builder _marks = ImmutableArray.CreateBuilder<PictureMark>();
 
     /// <summary>A line.</summary>
@@ -23,6 +26,26 @@ internal sealed class Sketch
 
     /// <summary>Words that begin at a point.</summary>
     internal Sketch Say(decimal x, decimal y, string words, string look = "", Anchoring from = Anchoring.Start) => Add(new PictureMark.Words(x, y, words, look, from));
+
+    /// <summary>Words broken into lines of at most so many letters, one under another; the point is that of the first line.</summary>
+    internal Sketch Wrap(decimal x, decimal y, int letters, string words, string look = "small", Anchoring from = Anchoring.Middle)
+    {
+        var line = "";
+        foreach (var word in words.Split(' '))
+        {
+            if (line.Length > 0 && line.Length + 1 + word.Length > letters)
+            {
+                Say(x, y, line, look, from);
+                (line, y) = (word, y + LineHeight);
+            }
+            else
+            {
+                line = line.Length == 0 ? word : $"{line} {word}";
+            }
+        }
+
+        return Say(x, y, line, look, from);
+    }
 
     /// <summary>A level dimension line with its words above it.</summary>
     internal Sketch Across(decimal x1, decimal x2, decimal y, string words) =>

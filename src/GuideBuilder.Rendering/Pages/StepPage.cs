@@ -16,6 +16,7 @@ internal static class StepPage
             .. Make.Under(bindery, "step-done-when", Done(bindery, step)),
             .. Make.Under(bindery, "step-goes-wrong", step.IfItGoesWrong),
             .. Make.Under(bindery, "step-who-instead", step.WhoInstead),
+            .. Make.Under(bindery, "gates-head", WhereBlocks.GatesOf(bindery, step.Id)),
             .. Make.Under(bindery, "step-pays", Make.List(step.Costs.Where(bindery.Items.IsPresent).Select(c => Pay(bindery, c)))),
             .. Make.Under(bindery, "step-after", Make.List(step.After.Where(l => bindery.Items.IsPresent(l.Step)).Select(l => bindery.Link(l.Step)))),
             .. Make.Under(bindery, "step-needs", Make.List(step.Needs.Where(bindery.Items.IsPresent).Select(bindery.Link))),
@@ -30,10 +31,14 @@ internal static class StepPage
         [
             Sides.Line(bindery, "left-how-long", Phrase.Of(step.Hours is { } hours ? bindery.Ranges.Hours(hours) : bindery.Ranges.Of(step.Takes))),
             .. Spare(bindery, planned),
+            .. Decided(bindery, planned),
             .. step.SupplyOff ? [Sides.Line(bindery, "left-supply", Phrase.Of(bindery.Say("supply-off")))] : ImmutableArray<SideLine>.Empty,
             .. Sides.Letter(bindery, step),
         ];
     }
+
+    private static ImmutableArray<SideLine> Decided(Bindery bindery, PlannedStep planned) =>
+        planned.Dates is { Done: false } dates && ProspectBlocks.Decided(bindery, dates, planned.Step.Item.Party) is { IsEmpty: false } said ? [Sides.Line(bindery, "left-decided", said)] : [];
 
     private static ImmutableArray<SideLine> Spare(Bindery bindery, PlannedStep planned) => planned.Dates switch
     {

@@ -80,7 +80,8 @@ internal sealed class TemplateNames
     private string Date(SourceSpan span, string id, Func<StepDates, LocalDate> which)
     {
         var step = _items.Step(id) ?? throw new TemplateFault(span, p => RenderingFaults.UnknownItem(p, "step", id, Nearest.To(id, _items.StepIds)));
-        return step.Dates is { } dates ? _dates.Long(which(dates)) : _labels.Say("date-open");
+        return step.Dates is { Done: false } && _plan.Schedule.Meetings.Any(m => m.IsHeld && m.Meeting == step.Step.Item.Meeting) ? _labels.Say("date-held")
+            : step.Dates is { } dates ? _dates.Long(which(dates)) : _labels.Say("date-open");
     }
 
     private string Amount(SourceSpan span, string id)

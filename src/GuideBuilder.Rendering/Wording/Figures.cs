@@ -16,4 +16,12 @@ internal static class Figures
 
     /// <summary>A share as a whole percentage: 0.2 is 20 %.</summary>
     internal static string Percent(decimal share) => Invariant($"{share * 100:0.##} %");
+
+    /// <summary>A quantity in as many places as it is worth: about three figures, hours to the next half.</summary>
+    internal static Quantity Rounded(Quantity quantity) => quantity with
+    {
+        Amount = quantity.Unit.Dimension == Dimension.ClockTime ? decimal.Ceiling(quantity.Amount * 2) / 2 : decimal.Round(quantity.Amount, Places(Math.Abs(quantity.Amount)), MidpointRounding.AwayFromZero),
+    };
+
+    private static int Places(decimal amount) => amount >= 100 ? 0 : amount >= 10 ? 1 : amount >= 1 ? 2 : 3;
 }

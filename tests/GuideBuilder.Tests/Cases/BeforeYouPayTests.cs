@@ -30,6 +30,10 @@ public sealed class BeforeYouPayTests
         { "home", "operator-kind: distribution", "operator-kind: not-recorded", "in a way that no operator recorded?" },
     };
 
+    // A loop is left out: while the operator has not answered, its removal counts as charged, because that is the more careful guess.
+    public static TheoryData<string, string, string> ThatRaiseNothing =>
+        [.. Conditions.Select(c => c.Data).Where(c => c.Item2 != "looped: no").Select(c => new TheoryDataRow<string, string, string>(c.Item1, c.Item2, c.Item3))];
+
     [Theory]
     [MemberData(nameof(Conditions))]
     public void Each_condition_alone_puts_its_line_on_the_money_page(string section, string was, string now, string line)
@@ -41,15 +45,10 @@ public sealed class BeforeYouPayTests
         Assert.Contains("May be nil", after[after.IndexOf(line, StringComparison.Ordinal)..], StringComparison.Ordinal);
     }
 
-    // A loop is left out: while the operator has not answered, its removal counts as charged, because that is the more careful guess.
     [Theory]
-    [MemberData(nameof(Conditions))]
-    public void What_may_be_nil_raises_no_total(string section, string was, string now, string line)
-    {
-        Assert.SkipWhen(line.Contains("loop", StringComparison.Ordinal), "Its removal counts as charged until the operator has answered.");
-
+    [MemberData(nameof(ThatRaiseNothing))]
+    public void What_may_be_nil_raises_no_total(string section, string was, string now) =>
         Assert.True(Of(Changed(section, was, now)).Plan.Money.Gross.Likely <= Of(Nothing).Plan.Money.Gross.Likely);
-    }
 
     private static Dictionary<string, string> Changed(string section, string was, string now)
     {

@@ -1,21 +1,12 @@
 using System.Text;
 using GuideBuilder.Model;
 using GuideBuilder.Reading;
-using GuideBuilder.Tests.Support;
-using NodaTime;
 
 namespace GuideBuilder.Tests.Cases;
 
 /// <summary>Mistakes made in a copy of the guidance as it stands.</summary>
 public sealed class GuidanceFaultTests
 {
-    private static readonly LocalDate Today = new(2026, 11, 24);
-
-    private static readonly SourceText[] Files =
-    [
-        .. Directory.EnumerateFiles(Repository.At("content"), "*", SearchOption.AllDirectories).Select(f => new SourceText(Repository.Short(f), File.ReadAllBytes(f))),
-    ];
-
     public static TheoryData<string, string, string, string, string> Mistakes => new()
     {
         { "content/sources.yaml", "- id: hsg47\n", "- id: hsg-forty-seven\n", "content/facts.yaml", "hsg47" },
@@ -29,10 +20,10 @@ public sealed class GuidanceFaultTests
     [MemberData(nameof(Mistakes))]
     public void A_mistake_is_a_fault_where_it_stands(string file, string was, string now, string faultIn, string at)
     {
-        var changed = Changed(file, was, now);
+        var changed = Guidances.Changed((file, was, now));
         var text = Encoding.UTF8.GetString(changed.Single(f => f.Path == faultIn).Bytes.Span);
         var place = Position(faultIn, text, text.IndexOf(at, StringComparison.Ordinal));
-        var faults = GuidanceReader.Read(changed, "content", Today).Faults.Where(f => f.Severity == Severity.Error).ToArray();
+        var faults = GuidanceReader.Read(changed, "content", Guidances.Today).Faults.Where(f => f.Severity == Severity.Error).ToArray();
 
         Assert.True(faults.Any(f => f.Place.Path == place.Path && f.Place.Line == place.Line), $"Wanted {place}, found:\n" + string.Join('\n', faults.Select(f => f.ToString())));
     }
@@ -40,20 +31,10 @@ public sealed class GuidanceFaultTests
     [Fact]
     public void A_day_of_review_that_is_past_is_a_warning()
     {
-        var fault = Assert.Single(GuidanceReader.Read(Changed("content/guidance.yaml", "review-by: 2027-05-24", "review-by: 2026-01-31"), "content", Today).Faults);
+        var fault = Assert.Single(GuidanceReader.Read(Guidances.Changed(("content/guidance.yaml", "review-by: 2027-05-24", "review-by: 2026-01-31")), "content", Guidances.Today).Faults);
 
         Assert.Equal(Severity.Warning, fault.Severity);
         Assert.Equal("content/guidance.yaml", fault.Place.Path);
-    }
-
-    private static SourceText[] Changed(string file, string was, string now) => [.. Files.Select(f => f.Path == file ? Changed(f, was, now) : f)];
-
-    private static SourceText Changed(SourceText file, string was, string now)
-    {
-        var text = Encoding.UTF8.GetString(file.Bytes.Span);
-        var at = text.IndexOf(was, StringComparison.Ordinal);
-        Assert.True(at >= 0, $"{file.Path} does not have {was}");
-        return new(file.Path, Encoding.UTF8.GetBytes(text[..at] + now + text[(at + was.Length)..]));
     }
 
     private static Place Position(string path, string text, int index) =>

@@ -9,7 +9,7 @@ namespace GuideBuilder.Tests.Cases;
 /// <summary>Whether the pages for the household can be read by many.</summary>
 public sealed partial class PlainLanguageTests
 {
-    private const double HighestGrade = 5.5;
+    private const double HighestGrade = 8;
     private const int FewestWords = 100;
     private const int ShortestLine = 5;
 

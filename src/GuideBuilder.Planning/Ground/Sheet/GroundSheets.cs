@@ -16,7 +16,7 @@ public static class GroundSheets
 
         var desk = new GroundDesk(home, known);
         return new(
-            [.. home.No(GroundHome.HasHole) ? [] : HoleLines.Of(desk), .. WorkLines.Trenches(desk), .. SpoilLines.Of(desk), .. WorkLines.Hours(desk), .. WorkLines.Filling(desk), .. WorkLines.WhoDigs(desk, known)],
+            [.. home.No(GroundHome.HasHole) ? [] : HoleLines.Of(desk), .. WorkLines.Trenches(desk), .. SpoilLines.Of(desk), .. WorkLines.Hours(desk), .. WorkLines.Filling(desk), .. WorkLines.WhoDigs(desk, known), .. LetterLines.Of(desk, known)],
             CableOf(known),
             [.. Guarding.Stops(home.Figures)]);
     }

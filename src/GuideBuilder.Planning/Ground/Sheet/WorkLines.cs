@@ -30,8 +30,20 @@ internal static class WorkLines
         yield return desk.Line("sand-order", "sand-order", [GroundDesk.Worked("sand-packed", home.SandPacked)], order, "sand-material");
         yield return desk.Line("sand-bags", "sand-bags", [GroundDesk.Worked("sand-order", order)], Containers.SandBags(figures, order), "sand-bag");
         yield return desk.Line("layers", "layers", [GroundDesk.Worked("hole-depth", home.HoleDepth), desk.Cell("layers", "by-hand")], Ground.Filling.Layers(figures, above, figures.Quantity("layers", "by-hand")), "bed");
+        foreach (var machine in new[] { "vibrotamper-50", "rammer-10" })
+        {
+            // A soil that is not known counts as one that holds together, which takes as many passes or more.
+            var passes = Ground.Filling.Passes(figures, machine, home.Soil is not { Stands: false }, figures.Quantity("layers", "by-hand"));
+            yield return desk.Line("passes-" + machine, "passes", [desk.Answer(GroundHome.SoilQuestion), desk.Cell("layers", "by-hand")], passes, "passes-" + machine);
+        }
+
         yield return desk.Line("tape-depth", "tape", [desk.Taken("trench-default", "cover")], Ground.Filling.TapeDepth(figures, figures.Quantity("trench-default", "cover")));
         yield return desk.Line("separation", "as-tabled", [], figures.Quantity("separation", "default"), "separation");
+        if (!home.No(GroundHome.TreesQuestion))
+        {
+            yield return desk.Line("tree", "as-tabled", [desk.Answer(GroundHome.TreesQuestion)], figures.Quantity("trees", "no-digging"), "trees");
+        }
+
         yield return desk.Line("bend", "times-width", [desk.Taken("assumed-cable", "diameter")], Clearances.Bend(figures, "bend-lead", home.Cable), "bend-lead", "bend-plastic");
     }
 

@@ -87,10 +87,18 @@ public sealed class PropertyTests
             net =>
             {
                 var chain = Sequencer.DrivingChain(Sequencer.Forward(net, RandomNetwork.Start));
-                return chain.Zip(chain.Skip(1)).All(p => p.Second.Driver.From == p.First.Id && p.Second.Driver.Free <= p.Second.Start)
-                    && (chain.IsEmpty || chain[0].Driver.From is null || chain.Any(t => t.Id == chain[0].Driver.From));
+                bool OnOneDay(string a, string b) => a == b || (GroupOf(net, a) is { } group && group == GroupOf(net, b));
+
+                // A chain that comes back to a day goes on with what that day waits for outside it.
+                bool Returns(string from) => chain.Any(t => OnOneDay(t.Id, from));
+                bool Leads(string from, Timing to) => to.Driver.From is { } driver
+                    && (driver == from || (Returns(driver) && net.Precedences.Any(p => p.From == from && OnOneDay(p.To, driver))));
+                return chain.Zip(chain.Skip(1)).All(p => Leads(p.First.Id, p.Second) && p.Second.Driver.Free <= p.Second.Start)
+                    && (chain.IsEmpty || chain[0].Driver.From is not { } first || Returns(first));
             },
             iter: 300);
+
+    private static string? GroupOf(Network net, string id) => net.Activities.First(a => a.Id == id).Group;
 
     /// <summary>Time turned round at an end: followers become predecessors, and every calendar is read backwards.</summary>
     private static class Mirror

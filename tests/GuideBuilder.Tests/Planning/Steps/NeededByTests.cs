@@ -33,6 +33,23 @@ public sealed class NeededByTests
         Assert.Equal(new(2027, 2, 8), schedule.Finish.Likely);
     }
 
+    [Theory]
+    [InlineData(15, 8)]
+    [InlineData(5, -2)]
+    public void The_last_safe_day_to_apply_follows_from_the_date(int day, int safe)
+    {
+        var applying = Guidance with { Steps = [Small.Step("apply", 0, "household") with { LoggedAs = new(LogKind.Applied, "operator") }, Guidance.Steps[0] with { After = [Small.After("apply")] }, .. Guidance.Steps[1..]] };
+
+        Assert.Equal(new LastSafeDay("apply", new LocalDate(2027, 2, 1).PlusDays(safe - 1)), Small.Plan(applying, ("dates.needed-by", new LocalDate(2027, 2, day))).Schedule.LastSafe);
+    }
+
+    [Fact]
+    public void Where_the_date_is_missed_the_smallest_change_is_named()
+    {
+        Assert.Equal(new SmallestChange(ChangeOf.Duration, "order", null, 1), Plan(("dates.needed-by", new LocalDate(2027, 2, 5))).Schedule.Change);
+        Assert.Null(Plan(("dates.needed-by", new LocalDate(2027, 2, 15))).Schedule.Change);
+    }
+
     [Fact]
     public void Without_a_date_nothing_is_judged_and_the_plans_own_finish_sets_the_latest_dates()
     {

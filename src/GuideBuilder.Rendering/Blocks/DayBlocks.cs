@@ -1,0 +1,58 @@
+using GuideBuilder.Rendering.Pages;
+
+namespace GuideBuilder.Rendering.Blocks;
+
+/// <summary>The days on which crews meet: whether they may be fixed, the eve, and what to do when something goes wrong.</summary>
+internal static class DayBlocks
+{
+    /// <summary>What a meeting waits for before its day may be fixed.</summary>
+    internal static Phrase Held(Bindery bindery, MeetingDay meeting) => bindery.Labels.Compose(
+        "day-held",
+        ("meeting", Phrase.Of(Title(bindery, meeting))),
+        ("waits", Phrase.Join("; ", meeting.HeldFor.Select(h => bindery.Guidance.Questions.FirstOrDefault(q => q.Name == h) is { } question ? bindery.Link(question) : bindery.Link(h)))));
+
+    /// <summary>On the eve: each crew with the last day to call it off, and for each that drops out whom to call off, by when, and the next day.</summary>
+    internal static ImmutableArray<Block> Eve(Bindery bindery)
+    {
+        var meetings = bindery.Plan.Schedule.Meetings.Where(m => !m.Eve.IsEmpty).ToList();
+        return meetings.Count == 0 ? [Make.Say(bindery, "none-here")] : [.. meetings.SelectMany(m => Eve(bindery, m))];
+    }
+
+    /// <summary>What can go wrong on the day, what to do, who pays and the next possible day; then what each step says of itself.</summary>
+    internal static ImmutableArray<Block> IfTheyDoNotCome(Bindery bindery) =>
+    [
+        .. bindery.Plan.Schedule.Meetings.SelectMany(m => m.Mishaps).Select(m => Mishap(bindery, m)),
+        .. StepBlocks.InOrder(bindery.Plan)
+            .Where(s => s.Step.Item is { Meeting: not null, IfItGoesWrong.IsEmpty: false })
+            .Select(s => new Block.Entry(null, 1, bindery.Link(s.Step.Item.Id), bindery.Read(s.Step.Item.IfItGoesWrong), [Sides.Who(bindery, s.Step.Item.Party)])),
+    ];
+
+    private static IEnumerable<Block> Eve(Bindery bindery, MeetingDay meeting) =>
+    [
+        new Block.Prose(bindery.Labels.Compose("eve-lead", ("meeting", Phrase.Of(Title(bindery, meeting))), ("date", bindery.Dates.Say(meeting.Eve.Min(e => e.FreeUntil))))),
+        .. Make.Grid(bindery, "eve-caption", ["column-drops-out", "column-call-off", "column-next-day"], meeting.DropOuts.Select(d => Row(bindery, d))),
+    ];
+
+    private static GridRow Row(Bindery bindery, DropOut dropOut) => Make.Row(
+        null,
+        bindery.Link(dropOut.Party),
+        dropOut.CallOff.IsEmpty ? Phrase.Of(bindery.Say("eve-nobody")) : Phrase.Join("; ", dropOut.CallOff.Select(c => CallOff(bindery, c))),
+        bindery.Dates.SayShort(dropOut.NextDay));
+
+    private static Phrase CallOff(Bindery bindery, EveCall call)
+    {
+        var costs = call.Costs.Select(id => (Id: id, Cost: bindery.Items.Cost(id))).Where(c => c.Cost is not null);
+        var price = Phrase.Join(", ", costs.Select(c => bindery.Link(c.Id) + Phrase.Of(" " + bindery.Money(c.Cost!.Gross))));
+        return bindery.Labels.Compose(
+            price.IsEmpty ? "eve-call-off" : "eve-call-off-cost", ("party", bindery.Link(call.Party)), ("date", bindery.Dates.SayShort(call.FreeUntil)), ("costs", price));
+    }
+
+    private static Block.Entry Mishap(Bindery bindery, PlannedMishap planned) => new(
+        null,
+        1,
+        bindery.Words(planned.Mishap.Title),
+        [.. bindery.Read(planned.Mishap.WhatToDo), .. Make.Under(bindery, "mishap-who-pays", planned.Mishap.WhoPays, 2)],
+        [Sides.Line(bindery, "left-next-day", bindery.Dates.Say(planned.NextDay))]);
+
+    private static string Title(Bindery bindery, MeetingDay meeting) => bindery.Guidance.Meetings.FirstOrDefault(m => m.Id == meeting.Meeting)?.Title.Words ?? meeting.Meeting;
+}

@@ -1,0 +1,105 @@
+using GuideBuilder.Rendering.Pages;
+
+namespace GuideBuilder.Rendering.Blocks;
+
+/// <summary>Where the household is: what has happened, what is late, what is next and by when, and what stands before a payment.</summary>
+internal static class WhereBlocks
+{
+    private const int EventsShown = 3;
+    private const int NextShown = 5;
+
+    /// <summary>Done so far, the last happenings, what is late, what is next, what cannot be kept, and the gates before each payment.</summary>
+    internal static ImmutableArray<Block> WhereYouAre(Bindery bindery)
+    {
+        var (plan, where) = (bindery.Plan, bindery.Plan.Whereabouts);
+        var isPublic = plan.Occasion.Edition == EditionKind.Public;
+        return
+        [
+            new Block.Prose(bindery.Labels.Compose("where-count", ("done", Count(where.Done)), ("all", Count(where.Dated)), ("today", bindery.Dates.Say(plan.Occasion.Today)))),
+            .. isPublic ? [] : Make.List(plan.Answers.Log.Reverse().Take(EventsShown).Select(e => LogWords.Of(bindery, e))),
+            .. isPublic ? [] : Dark(bindery, where),
+            .. isPublic ? [] : Make.Under(bindery, "where-late", Make.List([.. where.Late.Select(l => Late(bindery, l)), .. where.Clocks.Where(IsLate).Select(c => ClockBlocks.Line(bindery, c))]), 2),
+            .. Make.Under(bindery, "where-conflicts", Make.List(where.Conflicts.Select(c => Conflict(bindery, c))), 2),
+            .. Make.Under(bindery, "where-next", Make.List(where.Next.Take(NextShown).Select(n => Next(bindery, n))), 2),
+            .. plan.Schedule.Meetings.Where(m => m.IsHeld).Select(m => new Block.Prose(DayBlocks.Held(bindery, m))),
+            .. where.Gates.Select(g => g.Payment).Distinct(StringComparer.Ordinal).SelectMany(p => Make.Under(bindery, "gates-head", GatesOf(bindery, p), 2)),
+        ];
+    }
+
+    /// <summary>The gates before a payment that are not done, beside what it comes to; nothing for a step that pays for no acceptance.</summary>
+    internal static ImmutableArray<Block> GatesOf(Bindery bindery, string payment)
+    {
+        var gates = bindery.Plan.Whereabouts.Gates.Where(g => g.Payment == payment).ToList();
+        if (gates.Count == 0)
+        {
+            return [];
+        }
+
+        var open = gates.Where(g => g.State != GateState.Done).ToList();
+        var paid = bindery.Items.Step(payment) is { Dates.Done: true };
+        var lead = open.Count == 0 ? "gates-none" : paid ? "gates-taken" : "gates-open";
+        return
+        [
+            new Block.Prose(bindery.Labels.Compose(lead, ("step", bindery.Link(payment)), ("count", Count(open.Count)), ("sum", Sum(bindery, payment)))),
+            .. open.Count == 0 ? [] : Make.Grid(bindery, "gates-caption", ["column-what", "column-state", "column-expected"], open.Select(g => Row(bindery, g))),
+        ];
+    }
+
+    private static ImmutableArray<Block> Dark(Bindery bindery, Whereabouts where) => where.DarkSince is { } since
+        ? [new Block.Prose(bindery.Labels.Compose("where-dark", ("date", bindery.Dates.Say(since)), ("off-supply", Page(bindery, "off-supply")), ("wrong", Page(bindery, "if-it-goes-wrong"))))]
+        : [];
+
+    private static Phrase Page(Bindery bindery, string id) =>
+        bindery.Outline.FirstOrDefault(l => l.Id == id) is { } line ? Bindery.Link(id, line.Title) : Phrase.Empty;
+
+    private static bool IsLate(RunningClock clock) => clock is { DaysLate: > 0, Ended: null };
+
+    private static Phrase Late(Bindery bindery, LateItem late) => bindery.Labels.Compose(
+        LabelOf(late.Because),
+        ("step", bindery.Link(late.Step)),
+        ("date", bindery.Dates.Say(late.Since)),
+        ("days", Phrase.Of($"{Figures.Plain(late.Days)} {bindery.Labels.Count("unit-calendar-day", late.Days)}")));
+
+    private static string LabelOf(LateBecause because) => because switch
+    {
+        LateBecause.DatePassed => "late-date-passed",
+        LateBecause.LastDayPassed => "late-last-day",
+        LateBecause.QuotationEnded => "late-quotation",
+        LateBecause.Missed => "late-missed",
+        _ => throw new UnreachableException(),
+    };
+
+    private static Phrase Conflict(Bindery bindery, DateConflict conflict) => bindery.Labels.Compose(
+        conflict.Earliest is null ? "conflict-closed" : "conflict-earliest",
+        ("step", bindery.Link(conflict.Step)),
+        ("date", bindery.Dates.Say(conflict.Given)),
+        ("earliest", conflict.Earliest is { } day ? bindery.Dates.Say(day) : Phrase.Empty),
+        ("chain", Phrase.Join(", ", conflict.Chain.Select(bindery.Link))));
+
+    private static Phrase Next(Bindery bindery, NextItem next) => bindery.Labels.Compose(
+        "next-by", ("step", bindery.Link(next.Step)), ("who", bindery.Link(bindery.Items.Step(next.Step)!.Step.Item.Party)), ("date", bindery.Dates.Say(next.By)));
+
+    private static GridRow Row(Bindery bindery, Gate gate) => Make.Row(
+        null,
+        bindery.Link(gate.Step),
+        Phrase.Of(bindery.Say(LabelOf(gate.State))),
+        gate.Expected is { } day ? bindery.Dates.SayShort(day) : Phrase.Of(bindery.Say("date-open")));
+
+    private static string LabelOf(GateState state) => state switch
+    {
+        GateState.Done => "gate-done",
+        GateState.NotYet => "gate-not-yet",
+        GateState.MayApply => "gate-may-apply",
+        GateState.LeftOpen => "gate-left-open",
+        _ => throw new UnreachableException(),
+    };
+
+    // What the lines come to that fall due with the payment and are added up.
+    private static Phrase Sum(Bindery bindery, string payment)
+    {
+        var costs = bindery.Items.Step(payment)!.Step.Item.Costs.Select(bindery.Items.Cost).OfType<PlannedCost>().Where(c => c.Added).Select(c => c.Gross).ToList();
+        return Phrase.Of(costs.Count == 0 ? bindery.Say("sum-not-known") : bindery.Money(costs.Aggregate(ThreePoint.Zero, ThreePoint.Add)));
+    }
+
+    private static Phrase Count(int number) => Phrase.Of(Figures.Plain(number));
+}

@@ -1,0 +1,104 @@
+using GuideBuilder.Rendering.Pages;
+
+namespace GuideBuilder.Rendering.Drawings;
+
+/// <summary>The hole cut through: soil, dimension lines, sloped sides, a boot. The cable is a hatched band over the whole hole from the surface down; a line only where it has been laid bare.</summary>
+internal static class HoleSection
+{
+    private const decimal GroundLine = 78;
+    private const decimal Left = 92;
+    private const decimal Room = 156;
+    private const decimal Under = 22;
+
+    /// <summary>Draws it and gives the height at which it ends.</summary>
+    internal static decimal Draw(Bindery bindery, Sketch sketch, HoleSize hole)
+    {
+        var scale = Room / Math.Max(hole.Length, hole.Depth);
+        var (right, bottom) = (Left + (hole.Length * scale), GroundLine + (hole.Depth * scale));
+        var soil = HoleDrawing.HatchOf(hole);
+        sketch.Say(0, 16, bindery.Say("hole-section"), "cap").Across(Left, right, GroundLine - 22, Measures.Metres(hole.Length));
+        sketch.Box(0, GroundLine, Left, bottom - GroundLine + Under, "", soil).Box(right, GroundLine, Sketch.Width - right, bottom - GroundLine + Under, "", soil).Box(Left, bottom, right - Left, Under, "", soil);
+        Cable(bindery, sketch, hole, (Left, right, bottom), scale);
+        sketch.Shape(false, "thick", Hatch.None, (0, GroundLine), (Left, GroundLine), (Left, bottom), (right, bottom), (right, GroundLine), (Sketch.Width, GroundLine));
+        Slopes(sketch, hole, (Left, right, bottom), scale);
+        sketch.Box(right + 12, GroundLine + ((bottom - GroundLine) / 2) - 10, 56, 18, "paper").Down(right + 14, GroundLine, bottom, Measures.Metres(hole.Depth));
+        Boot(sketch, 10, GroundLine, scale);
+        sketch.Say(10 + (BootLength * scale) + 6, GroundLine - 6, bindery.Say("hole-boot", ("0", Measures.Metres(BootLength))), "small");
+        return Notes(bindery, sketch, hole, bottom + Under + 16);
+    }
+
+    /// <summary>The length of a boot, by which a reader judges the rest.</summary>
+    internal const decimal BootLength = 0.3m;
+
+    private static void Cable(Bindery bindery, Sketch sketch, HoleSize hole, (decimal Left, decimal Right, decimal Bottom) at, decimal scale)
+    {
+        if (hole.Cable == CablePosition.AsExposed)
+        {
+            var y = at.Bottom - (hole.Gap * scale);
+            sketch.Line(at.Left, y, at.Right, y, "thick").Say((at.Left + at.Right) / 2, y - 8, bindery.Say("hole-cable-bare"), "small", Anchoring.Middle).Down(at.Left + 10, y, at.Bottom, Measures.Metres(hole.Gap));
+            return;
+        }
+
+        sketch.Box(at.Left, GroundLine, at.Right - at.Left, at.Bottom - GroundLine, "", Owners.HatchOf("network-operator"));
+        HereSomewhere(bindery, sketch, at.Left, at.Right, GroundLine, at.Bottom);
+    }
+
+    /// <summary>The words in the band, on paper so that they can be read.</summary>
+    internal static void HereSomewhere(Bindery bindery, Sketch sketch, decimal left, decimal right, decimal top, decimal bottom)
+    {
+        var (centre, middle) = ((left + right) / 2, (top + bottom) / 2);
+        sketch.Box(centre - 59, middle - 21, 118, 42, "paper")
+            .Say(centre, middle - 8, bindery.Say("hole-cable-name"), "small", Anchoring.Middle)
+            .Say(centre, middle + 5, bindery.Say("hole-cable-here"), "small", Anchoring.Middle)
+            .Say(centre, middle + 18, bindery.Say("hole-cable-depth"), "small", Anchoring.Middle);
+    }
+
+    // From the bottom corners up and outwards; where the surface is further out than the paper, to the edge of the paper.
+    private static void Slopes(Sketch sketch, HoleSize hole, (decimal Left, decimal Right, decimal Bottom) at, decimal scale)
+    {
+        if (hole.SlopeBack <= 0)
+        {
+            return;
+        }
+
+        var back = hole.SlopeBack * scale;
+        foreach (var (corner, room, way) in new[] { (at.Left, at.Left, -1), (at.Right, Sketch.Width - at.Right, 1) })
+        {
+            var reach = Math.Min(back, room);
+            sketch.Line(corner, at.Bottom, corner + (way * reach), at.Bottom - ((at.Bottom - GroundLine) * reach / back), "dash");
+        }
+    }
+
+    private static decimal Notes(Bindery bindery, Sketch sketch, HoleSize hole, decimal top)
+    {
+        sketch.Box(0, top - 10, 22, 13, "outline", HoleDrawing.HatchOf(hole)).Say(28, top + 1, bindery.Say("hole-key-soil"), "small");
+        if (hole.Cable != CablePosition.AsExposed)
+        {
+            sketch.Box(0, top + 8, 22, 13, "outline", Owners.HatchOf("network-operator")).Say(28, top + 19, bindery.Say("hole-key-band"), "small");
+            top += 18;
+        }
+
+        if (hole.SlopeBack <= 0)
+        {
+            return top + 30;
+        }
+
+        sketch.Line(0, top + 16, 22, top + 16, "dash").Say(28, top + 20, bindery.Say("hole-key-slope", ("0", Measures.Metres(hole.SlopeBack))), "small");
+        return top + 50;
+    }
+
+    private static void Boot(Sketch sketch, decimal x, decimal ground, decimal scale)
+    {
+        var length = BootLength * scale;
+        sketch.Shape(
+            true,
+            "outline",
+            Hatch.None,
+            (x, ground),
+            (x, ground - (length * 0.9m)),
+            (x + (length * 0.42m), ground - (length * 0.9m)),
+            (x + (length * 0.45m), ground - (length * 0.42m)),
+            (x + (length * 0.92m), ground - (length * 0.26m)),
+            (x + length, ground));
+    }
+}

@@ -1,0 +1,39 @@
+using GuideBuilder.Rendering.Blocks;
+using GuideBuilder.Rendering.Drawings;
+using GuideBuilder.Rendering.Pages;
+
+namespace GuideBuilder.Rendering.Sheets;
+
+/// <summary>The electrical sheet: the questions to settle, the arrangement now and afterwards, and the indicative figures with how each was worked out.</summary>
+internal static class ElectricalBlock
+{
+    private static readonly ImmutableArray<(string Part, ImmutableArray<string> Lines)> Parts =
+    [
+        ("demand", ["demand", "demand-", "notice"]),
+        ("tails", ["switch-fuse", "tails-", "selective-fuse"]),
+        ("sub-main-same", ["same-"]),
+        ("sub-main-selective", ["selective-size", "selective-drop", "selective-left", "selective-loop", "selective-protective", "selective-longest"]),
+        ("earthing", ["earthing-", "main-bonding", "armour-as-bond", "declared-"]),
+        ("rod", ["rod-", "residual-"]),
+    ];
+
+    /// <summary>The whole sheet.</summary>
+    internal static ImmutableArray<Block> Of(Bindery bindery)
+    {
+        var (words, sheet) = (new SheetWords(bindery, "electrical"), bindery.Plan.Electrical);
+        return
+        [
+            .. Questions(words, sheet),
+            new Block.Heading(1, null, Phrase.Of(words.Say("arrangement"))),
+            .. Arrangement.Of(bindery),
+            .. sheet.Rows.IsEmpty ? [] : ImmutableArray.Create<Block>(new Block.Heading(1, null, Phrase.Of(words.Say("figures"))), Make.Say(bindery, "electrical-figures-words")),
+            .. SheetLines.InParts(words, sheet.Rows, Parts),
+        ];
+    }
+
+    private static ImmutableArray<Block> Questions(SheetWords words, ElectricalSheet sheet) => sheet.Questions.IsEmpty ? [] :
+    [
+        new Block.Heading(1, null, Phrase.Of(words.Say("questions"))),
+        new Block.Ticks([.. sheet.Questions.Select(q => new Tick($"ask-{q.Id}", Phrase.Of(words.Say($"ask-{q.Id}"))))]),
+    ];
+}
