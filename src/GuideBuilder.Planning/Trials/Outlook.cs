@@ -59,6 +59,35 @@ internal sealed class Outlook
         return (gross, vat);
     }
 
+    /// <summary>What one trial comes to, gross, of a world that differs from another, whose sum is known, in no more than what is listed.</summary>
+    public long GrossOf(WorldContent content, int trial, WorldContent other, long sum, Affected affected)
+    {
+        if (_isQuoted)
+        {
+            return SumOf(content, trial).Gross;
+        }
+
+        foreach (var l in affected.Lines)
+        {
+            if (content.Numbers[l] != other.Numbers[l])
+            {
+                sum += GrossOf(l, content.Numbers[l], trial) - GrossOf(l, other.Numbers[l], trial);
+            }
+        }
+
+        foreach (var e in affected.Events)
+        {
+            if (content.Events[e] != other.Events[e] && Events[e] is { Cost: { } cost } && Events[e].Happens(trial))
+            {
+                sum += content.Events[e] ? cost.Of(trial).Gross : -cost.Of(trial).Gross;
+            }
+        }
+
+        return sum;
+    }
+
+    private long GrossOf(int line, decimal? number, int trial) => number is { } n ? LineOf(_costs[line], n, null).Of(trial).Gross : 0;
+
     /// <summary>The household's own hours in one trial of a world, in hundredths.</summary>
     public int HoursOf(WorldContent content, int trial)
     {

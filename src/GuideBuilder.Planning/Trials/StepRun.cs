@@ -24,10 +24,10 @@ internal sealed class StepRunner(StepPool pool, Outlook outlook)
         var deciding = new double[Blocks][];
         Parallel.For(0, Blocks, new() { MaxDegreeOfParallelism = threads }, b =>
         {
-            var work = new Work(pool.Steps.Length, run);
+            var work = new Work(pool.Steps.Length);
             foreach (var group in groups.AsSpan((groups.Length * b / Blocks)..(groups.Length * (b + 1) / Blocks)))
             {
-                RunGroup(group, contents, draws, weights, work);
+                RunGroup(group, contents, draws, weights, run, work);
             }
 
             deciding[b] = work.Deciding;
@@ -43,23 +43,52 @@ internal sealed class StepRunner(StepPool pool, Outlook outlook)
         return run;
     }
 
-    private void RunGroup(int[] points, WorldContent[] contents, int[] draws, double[] weights, Work work)
+    /// <summary>The day on which the goal is reached in each of those trials.</summary>
+    public int[] Finishes(WorldContent[] contents, int[] draws, int threads)
+    {
+        var groups = Enumerable.Range(0, contents.Length).GroupBy(p => contents[p].StepKey, StringComparer.Ordinal).Select(g => g.ToArray()).ToArray();
+        var finishes = new int[contents.Length];
+        Parallel.For(0, Blocks, new() { MaxDegreeOfParallelism = threads }, b =>
+        {
+            var work = new Work(pool.Steps.Length);
+            foreach (var group in groups.AsSpan((groups.Length * b / Blocks)..(groups.Length * (b + 1) / Blocks)))
+            {
+                var goal = GoalOf(contents[group[0]].Steps);
+                var net = pool.Of(contents[group[0]].Steps);
+                foreach (var point in group)
+                {
+                    var found = RunOne(net, contents[point], draws[point], work);
+                    finishes[point] = FinishOf(net, goal, work, found);
+                }
+            }
+        });
+        return finishes;
+    }
+
+    private void RunGroup(int[] points, WorldContent[] contents, int[] draws, double[] weights, StepRun run, Work work)
     {
         var net = pool.Of(contents[points[0]].Steps);
         var goal = GoalOf(contents[points[0]].Steps);
         foreach (var point in points)
         {
-            FillDays(contents[point], draws[point], work.Days);
-            var found = ForwardPass.Run(net, work.Days, work.Starts, work.Finishes, work.Drivers.AsSpan(0, net.Cells.Count)) < 0;
-            Keep(work, contents[point].Steps, point, found, net.Horizon.LastDay);
-            var last = Last(goal, work.Run.Ends, point);
-            work.Run.Finish[point] = last < 0 ? net.Horizon.StartDay : work.Run.Ends[last][point];
+            var found = RunOne(net, contents[point], draws[point], work);
+            Keep(work, run, contents[point].Steps, point, found, net.Horizon.LastDay);
+            run.Finish[point] = FinishOf(net, goal, work, found);
             if (found)
             {
-                CountChain(net, last, work, weights[point]);
+                CountChain(net, Last(goal, work), work, weights[point]);
             }
         }
     }
+
+    private bool RunOne(CompiledNetwork net, WorldContent content, int trial, Work work)
+    {
+        FillDays(content, trial, work.Days);
+        return ForwardPass.Run(net, work.Days, work.Starts, work.Finishes, work.Drivers.AsSpan(0, net.Cells.Count)) < 0;
+    }
+
+    private static int FinishOf(CompiledNetwork net, int[] goal, Work work, bool found) =>
+        goal.Length == 0 ? net.Horizon.StartDay : found ? work.End(Last(goal, work)) : net.Horizon.LastDay;
 
     private void FillDays(WorldContent content, int trial, int[] days)
     {
@@ -87,21 +116,21 @@ internal sealed class StepRunner(StepPool pool, Outlook outlook)
         return meet.Length > 0 ? meet : [.. Enumerable.Range(0, present.Length).Where(s => present[s])];
     }
 
-    private static void Keep(Work work, bool[] present, int point, bool found, int end)
+    private static void Keep(Work work, StepRun run, bool[] present, int point, bool found, int end)
     {
         for (var s = 0; s < present.Length; s++)
         {
-            work.Run.Starts[s][point] = !present[s] ? StepRun.Absent : found ? work.Starts[s] : end;
-            work.Run.Ends[s][point] = !present[s] ? StepRun.Absent : found ? Math.Max(work.Starts[s], work.Finishes[s] - 1) : end;
+            run.Starts[s][point] = !present[s] ? StepRun.Absent : found ? work.Starts[s] : end;
+            run.Ends[s][point] = !present[s] ? StepRun.Absent : found ? work.End(s) : end;
         }
     }
 
-    private static int Last(int[] goal, int[][] ends, int point)
+    private static int Last(int[] goal, Work work)
     {
         var last = -1;
         foreach (var s in goal)
         {
-            last = last < 0 || ends[s][point] > ends[last][point] ? s : last;
+            last = last < 0 || work.End(s) > work.End(last) ? s : last;
         }
 
         return last;
@@ -119,10 +148,8 @@ internal sealed class StepRunner(StepPool pool, Outlook outlook)
 
     private static int[][] Table(int rows, int columns) => [.. Enumerable.Range(0, rows).Select(_ => new int[columns])];
 
-    private sealed class Work(int steps, StepRun run)
+    private sealed class Work(int steps)
     {
-        public StepRun Run => run;
-
         public int[] Days { get; } = new int[steps];
 
         public int[] Starts { get; } = new int[steps];
@@ -132,5 +159,7 @@ internal sealed class StepRunner(StepPool pool, Outlook outlook)
         public int[] Drivers { get; } = new int[steps];
 
         public double[] Deciding { get; } = new double[steps];
+
+        public int End(int step) => Math.Max(Starts[step], Finishes[step] - 1);
     }
 }
