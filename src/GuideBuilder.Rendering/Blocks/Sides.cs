@@ -51,12 +51,24 @@ internal static class Sides
         return Line(bindery, "left-because", linked);
     }
 
+    /// <summary>What a dated step has to spare: only a step of the driving chain is said to decide the finish.</summary>
+    internal static string Spare(Bindery bindery, PlannedStep step)
+    {
+        var spare = step.Dates!.TotalFloat;
+        return bindery.Plan.Schedule.DrivingSteps.Contains(step.Step.Item.Id) ? bindery.Say("spare-decides")
+            : spare <= 0 ? bindery.Say("spare-nothing")
+            : $"{Figures.Plain(spare)} {bindery.Labels.Count("unit-working-day", spare)}";
+    }
+
     /// <summary>The questions that would settle an open item, as links.</summary>
     internal static Phrase Settling(Bindery bindery, Because because, int most = int.MaxValue)
     {
         var more = because.Unsettled.Count() - most;
         return Phrase.Join(", ", because.Unsettled.Take(most).Select(bindery.Link)) + (more > 0 ? Phrase.Of(bindery.Labels.Count("settles-more", more)) : Phrase.Empty);
     }
+
+    // What follows the first works day falls out of it and is not booked beforehand.
+    private static bool IsAfterTheDay(Bindery bindery, StepDates dates) => bindery.Plan.Schedule.Meetings.Any(m => m.Day < dates.EarliestStart);
 
     private static Phrase Dated(Bindery bindery, PlannedStep step)
     {
@@ -76,6 +88,6 @@ internal static class Sides
         }
 
         var given = dates.DateGiven is { } day ? bindery.Labels.Compose("date-given", ("date", bindery.Dates.Say(day))) : bindery.Dates.Span(dates.EarliestStart, dates.EarliestFinish);
-        return dates.BookBy < dates.EarliestStart ? given + bindery.Labels.Compose("date-book-by", ("date", bindery.Dates.SayShort(dates.BookBy))) : given;
+        return dates.BookBy < dates.EarliestStart && !IsAfterTheDay(bindery, dates) ? given + bindery.Labels.Compose("date-book-by", ("date", bindery.Dates.SayShort(dates.BookBy))) : given;
     }
 }

@@ -44,8 +44,7 @@ internal static class StepPage
     private static ImmutableArray<SideLine> Spare(Bindery bindery, PlannedStep planned) => planned.Dates switch
     {
         null or { Done: true } => [],
-        { TotalFloat: <= 0 } => [Sides.Line(bindery, "left-spare", Phrase.Of(bindery.Say("spare-none")))],
-        { TotalFloat: var spare } => [Sides.Line(bindery, "left-spare", Phrase.Of($"{Figures.Plain(spare)} {bindery.Labels.Count("unit-working-day", spare)}"))],
+        _ => [Sides.Line(bindery, "left-spare", Phrase.Of(Sides.Spare(bindery, planned)))],
     };
 
     private static ImmutableArray<Block> Danger(Bindery bindery, Step step) => HazardPanels.Of(bindery, step);

@@ -6,6 +6,21 @@ internal static class Figures
     /// <summary>A number with up to two places and thousands set apart by commas.</summary>
     internal static string Plain(decimal number) => Invariant($"{number:#,0.##}");
 
+    /// <summary>Hours with quarters as a clock is read: 3¼; anything else as a plain number.</summary>
+    internal static string Hours(decimal hours)
+    {
+        var whole = decimal.Truncate(hours);
+        return (hours - whole) switch
+        {
+            0.25m => Quarter(whole, "¼"),
+            0.5m => Quarter(whole, "½"),
+            0.75m => Quarter(whole, "¾"),
+            _ => Plain(hours),
+        };
+    }
+
+    private static string Quarter(decimal whole, string part) => whole == 0 ? part : Plain(whole) + part;
+
     /// <summary>A sum to the penny, without pence when whole: £1,180 or £1,180.50.</summary>
     internal static string Exact(decimal sum, Unit currency) =>
         sum < 0 ? "−" + Exact(-sum, currency)
