@@ -29,7 +29,8 @@ internal static class StepPage
         var step = planned.Step.Item;
         return
         [
-            Sides.Line(bindery, "left-how-long", Phrase.Of(step.Hours is { } hours ? bindery.Ranges.Hours(hours) : bindery.Ranges.Of(step.Takes))),
+            Sides.Line(bindery, "left-how-long", Phrase.Of(step is { Meeting: not null, Hours: { } hours } ? bindery.Ranges.Hours(hours) : bindery.Ranges.Of(step.Takes))),
+            .. step is { Meeting: null, Hours: { } work } ? [Sides.Line(bindery, "left-work", Phrase.Of(bindery.Ranges.Hours(work)))] : ImmutableArray<SideLine>.Empty,
             .. Spare(bindery, planned),
             .. Decided(bindery, planned),
             .. step.SupplyOff ? [Sides.Line(bindery, "left-supply", Phrase.Of(bindery.Say("supply-off")))] : ImmutableArray<SideLine>.Empty,

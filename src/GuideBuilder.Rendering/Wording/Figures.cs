@@ -29,6 +29,34 @@ internal static class Figures
     /// <summary>A sum to the nearest whole pound or euro, halves away from nothing: what a range is printed in.</summary>
     internal static string Rough(decimal sum, Unit currency) => Exact(decimal.Round(sum, 0, MidpointRounding.AwayFromZero), currency);
 
+    /// <summary>A sum rounded down to two figures: what a range begins with.</summary>
+    internal static decimal Down(decimal sum) => decimal.Floor(sum / Step(sum)) * Step(sum);
+
+    /// <summary>A sum rounded up to two figures: what a range ends with.</summary>
+    internal static decimal Up(decimal sum) => decimal.Ceiling(sum / Step(sum)) * Step(sum);
+
+    /// <summary>A sum rounded to two figures.</summary>
+    internal static decimal Near(decimal sum) => decimal.Round(sum / Step(sum), 0, MidpointRounding.AwayFromZero) * Step(sum);
+
+    /// <summary>A range in whole numbers, its ends rounded outward.</summary>
+    internal static ThreePoint Whole(ThreePoint amount)
+    {
+        var (low, high) = (decimal.Floor(amount.Low), decimal.Ceiling(amount.High));
+        return ThreePoint.Of(low, Math.Clamp(decimal.Round(amount.Likely, 0, MidpointRounding.AwayFromZero), low, high), high)!;
+    }
+
+    // The place of the second figure: 100 for 3,565.
+    private static decimal Step(decimal sum)
+    {
+        var step = 1m;
+        while (sum >= step * 100)
+        {
+            step *= 10;
+        }
+
+        return step;
+    }
+
     /// <summary>A share as a whole percentage: 0.2 is 20 %.</summary>
     internal static string Percent(decimal share) => Invariant($"{share * 100:0.##} %");
 

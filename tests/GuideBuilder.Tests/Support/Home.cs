@@ -51,7 +51,7 @@ internal sealed class Home
     public static Home Of(SourceText file)
     {
         var answers = AnswerReader.Read(file, Content.Guidance);
-        var plan = answers.Then(a => FactDeriver.Derive(a, Content.Guidance)).Then(f => Planner.Plan(f, Content.Guidance, new(Today, Occasion.DefaultSeed, EditionKind.Householder), Trials, Trials));
+        var plan = answers.Then(a => FactDeriver.Derive(a, Content.Guidance)).Then(f => Planner.Plan(f, Content.Guidance, new(Today, Occasion.DefaultSeed, EditionKind.Householder), new(Trials, Trials, -1)));
         Findings.AreNone(plan.Faults.Where(f => f.Severity == Severity.Error).Select(f => f.ToString()));
         return new(plan.Value!);
     }
