@@ -108,7 +108,7 @@ internal static class WhereBlocks
     private static Phrase Sum(Bindery bindery, string payment)
     {
         var costs = bindery.Items.Step(payment)!.Step.Item.Costs.Select(bindery.Items.Cost).OfType<PlannedCost>().Where(c => c.Added).Select(c => c.Gross).ToList();
-        return Phrase.Of(costs.Count == 0 ? bindery.Say("sum-not-known") : bindery.Money(costs.Aggregate(ThreePoint.Zero, ThreePoint.Add)));
+        return Phrase.Of(costs.Count == 0 || bindery.Plan.IsBeyond ? bindery.Say("sum-not-known") : bindery.Money(costs.Aggregate(ThreePoint.Zero, ThreePoint.Add)));
     }
 
     private static Phrase Count(int number) => Phrase.Of(Figures.Plain(number));
