@@ -15,10 +15,10 @@ namespace GuideBuilder.Planning;
 public static class Planner
 {
     /// <summary>Judges the ways, plans each that is not ruled out, and tells the whole by the chosen one.</summary>
-    public static Staged<Plan> Plan(Facts facts, Guidance guidance, Occasion occasion) => Plan(facts, guidance, occasion, TrialRun.Many, TrialRun.Few);
+    public static Staged<Plan> Plan(Facts facts, Guidance guidance, Occasion occasion) => Plan(facts, guidance, occasion, Effort.Whole);
 
-    /// <summary>The same with as many trials of the chosen way and of each other way as are asked for.</summary>
-    internal static Staged<Plan> Plan(Facts facts, Guidance guidance, Occasion occasion, int many, int few)
+    /// <summary>The same with as much effort as is asked for.</summary>
+    internal static Staged<Plan> Plan(Facts facts, Guidance guidance, Occasion occasion, Effort effort)
     {
         var nation = NationOf(facts.Answers, guidance);
         var ways = Items.Plan(guidance.Ways, name => facts[name]);
@@ -37,13 +37,13 @@ public static class Planner
         var calendars = PartyCalendars.Of(guidance.Parties, holidays, world.Answers, Deadlines.Start(facts.Answers, occasion.Today));
         var here = Outranked.By(facts.Answers, guidance);
         var cases = ways.Where(w => w.IsPresent).Select(w => WayCase.Of(w.Item, facts.Answers, world, here, occasion, nation)).ToArray();
-        var plans = cases.Select(c => WayPlan.Of(c.Case, calendars, c.Case.Way == chosen.Item ? many : few)).ToArray();
+        var plans = cases.Select(c => WayPlan.Of(c.Case, calendars, effort, c.Case.Way == chosen.Item)).ToArray();
         var seen = cases.SelectMany(c => c.Faults).Concat(plans.SelectMany(p => p.Faults));
-        return Staged<Plan>.From(Join(ways, chosen, [.. plans.Select(p => p.Plan).OfType<WayPlan>()], world, calendars), seen);
+        return Staged<Plan>.From(Join(ways, chosen, [.. plans.Select(p => p.Plan).OfType<WayPlan>()], world, calendars, effort), seen);
     }
 
     // Null when the chosen way could not be planned; its faults say why.
-    private static Plan? Join(ImmutableArray<Planned<Way>> ways, Planned<Way> chosen, ImmutableArray<WayPlan> plans, World world, PartyCalendars calendars)
+    private static Plan? Join(ImmutableArray<Planned<Way>> ways, Planned<Way> chosen, ImmutableArray<WayPlan> plans, World world, PartyCalendars calendars, Effort effort)
     {
         var plan = plans.FirstOrDefault(p => p.Case.Way.Id == chosen.Item.Id);
         if (plan is null)
@@ -77,6 +77,7 @@ public static class Planner
             Ground = GroundSheets.Of(plan.Case.KnownOrAbsent, plan.Case.InWorldOrAbsent, guidance.Tables),
             Siting = SitingRules.Of(plan.Case.KnownOrAbsent, guidance.Tables),
         };
+        whole = whole with { FindOutFirst = FindOutFirst.Of(plan, whole.OpenQuestions, world, effort.Threads), Idle = FindOutFirst.Idle(plan, whole.OpenQuestions) };
         return whole.IsBeyond ? Undated(whole) : whole;
     }
 
@@ -88,6 +89,7 @@ public static class Planner
         Schedule = plan.Schedule with { Meetings = [], DrivingSteps = [], Feasibility = Feasibility.NoDate, NeededBy = null, LastSafe = null, Change = null },
         Whereabouts = plan.Whereabouts with { Late = [], Next = [], Conflicts = [], Gates = [.. plan.Whereabouts.Gates.Select(g => g with { Expected = null })] },
         Chances = null,
+        FindOutFirst = [.. plan.FindOutFirst.Select(f => f with { Rows = [.. f.Rows.Select(r => r with { Cost = null, Finish = null, MeetsDate = null })], MayWiden = false })],
     };
 
     // Every answers file names its nation; Reading has seen to it.

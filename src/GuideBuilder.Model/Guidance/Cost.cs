@@ -17,4 +17,8 @@ public sealed record VatRate(string Id, LocalText Title, FrozenDictionary<string
 public sealed record PriceIndex(string Id, LocalText Title, FrozenDictionary<int, decimal> ByYear, Basis Basis, Place Place);
 
 /// <summary>Factors on prices by region, for one kind of price.</summary>
-public sealed record RegionFactor(string Id, FrozenDictionary<string, decimal> ByRegion, Basis Basis, Place Place);
+public sealed record RegionFactor(string Id, FrozenDictionary<string, decimal> ByRegion, Basis Basis, Place Place)
+{
+    /// <summary>How far prices of this kind are dear or cheap together in one home: their rank correlation, from 0 to 1.</summary>
+    public decimal Together { get; init; }
+}

@@ -36,7 +36,13 @@ public sealed record Step(
 
     /// <summary>How long after a missed or failed day its party can come again, in the party's working days; null when that is not known.</summary>
     public Duration? Again { get; init; }
+
+    /// <summary>What may go wrong with it, or happen besides.</summary>
+    public ImmutableArray<ChanceEvent> MayHappen { get; init; } = [];
 }
+
+/// <summary>Something that may happen in a step: its id (unique in the guidance), on which condition it can, with what probability (0 to 1, a judgement unless its mark says otherwise), how much longer the step then takes (null for no longer), and the price row of what it costs (null for nothing).</summary>
+public sealed record ChanceEvent(string Id, LocalText Title, Condition AppliesIf, decimal Chance, Duration? TakesMore, string? Price, LocalText Because, Basis Basis, Place Place);
 
 /// <summary>A kind of happening with a party: a quotation from the network operator.</summary>
 public sealed record LoggedAs(LogKind Event, string With);

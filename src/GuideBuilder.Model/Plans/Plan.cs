@@ -39,6 +39,12 @@ public sealed record Plan(
     /// <summary>How the new place stands to each rule that holds for it, in the order of the table.</summary>
     public ImmutableArray<SitingVerdict> Siting { get; init; } = [];
 
+    /// <summary>The unknown answers that change something, what matters most first.</summary>
+    public ImmutableArray<FindOut> FindOutFirst { get; init; } = [];
+
+    /// <summary>The unknown answers that change nothing, in written order.</summary>
+    public ImmutableArray<Question> Idle { get; init; } = [];
+
     /// <summary>The answers the plan rests on.</summary>
     public AnswerSet Answers => Facts.Answers;
 

@@ -12,5 +12,12 @@ public sealed record PlannedCost(
     LocalDate? Due,
     bool Added);
 
-/// <summary>The money of the chosen way, gross, and the VAT in it: the likely values add up over the added lines to the penny; around them what one and nine in ten trials do not exceed.</summary>
-public sealed record MoneySummary(Unit Currency, ThreePoint Gross, ThreePoint Vat);
+/// <summary>The money of the chosen way, gross, and the VAT in it: what one, five and nine in ten trials do not exceed.</summary>
+public sealed record MoneySummary(Unit Currency, ThreePoint Gross, ThreePoint Vat)
+{
+    /// <summary>The sum of the added lines at their likely values, to the penny: the base column, in which every unknown answer is the one that means more work.</summary>
+    public decimal Base { get; init; }
+
+    /// <summary>The VAT in the base column.</summary>
+    public decimal BaseVat { get; init; }
+}

@@ -61,6 +61,9 @@ public sealed record Schedule(
     ThreePoint OffSupplyHours,
     ThreePoint HouseholdHours)
 {
+    /// <summary>The finish of the base plan, in which every unknown answer is the one that means more work, with likely durations.</summary>
+    public LocalDate BaseFinish { get; init; }
+
     /// <summary>The last day on which the application may be sent and the needed-by date still be met with likely durations; it lies in the past where it is too late. Null without a needed-by date, or once it has been sent.</summary>
     public LastSafeDay? LastSafe { get; init; }
 

@@ -7,6 +7,9 @@ public sealed record Quantiles<T>(T Lowest, T P10, T P50, T P80, T P90, T Highes
 /// <summary>Reads quantiles off values. A quantile is the smallest value that at least that share does not exceed, so it is always a value that occurred.</summary>
 public static class Quantiles
 {
+    // A sum of many small weights may miss a round share by its last digits.
+    private const double Nearly = 1 - 1e-12;
+
     /// <summary>The quantiles of values that count alike; at least one.</summary>
     public static Quantiles<T> OfEqual<T>(IReadOnlyCollection<T> values)
         where T : IComparable<T>
@@ -25,7 +28,7 @@ public static class Quantiles
         T At(double percent)
         {
             var (sum, i) = (0.0, 0);
-            while (i < sorted.Length - 1 && (sum += sorted[i].Weight) * 100 < percent * total)
+            while (i < sorted.Length - 1 && (sum += sorted[i].Weight) * 100 < percent * total * Nearly)
             {
                 i++;
             }
@@ -34,6 +37,49 @@ public static class Quantiles
         }
 
         return new(sorted[0].Value, At(10), At(50), At(80), At(90), sorted[^1].Value);
+    }
+
+    /// <summary>The quantiles of day numbers that count by weight; days of no trial (the least whole number) are left out. Null when there is none.</summary>
+    public static Quantiles<int>? OfDays(ReadOnlySpan<int> days, ReadOnlySpan<double> weights)
+    {
+        var (first, last) = (int.MaxValue, int.MinValue);
+        for (var i = 0; i < days.Length; i++)
+        {
+            if (days[i] != int.MinValue && weights[i] > 0)
+            {
+                (first, last) = (Math.Min(first, days[i]), Math.Max(last, days[i]));
+            }
+        }
+
+        if (first > last)
+        {
+            return null;
+        }
+
+        var byDay = new double[last - first + 1];
+        var total = 0.0;
+        for (var i = 0; i < days.Length; i++)
+        {
+            if (days[i] != int.MinValue && weights[i] > 0)
+            {
+                byDay[days[i] - first] += weights[i];
+                total += weights[i];
+            }
+        }
+
+        int At(double percent) => first + Reaching(byDay, percent * total);
+        return new(first, At(10), At(50), At(80), At(90), last);
+    }
+
+    private static int Reaching(double[] weights, double hundredfold)
+    {
+        var (sum, i) = (weights[0], 0);
+        while (i < weights.Length - 1 && sum * 100 < hundredfold * Nearly)
+        {
+            sum += weights[++i];
+        }
+
+        return i;
     }
 
     /// <summary>The share of values that are no more than a limit, from 0 to 1.</summary>

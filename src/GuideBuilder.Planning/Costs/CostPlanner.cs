@@ -15,14 +15,18 @@ internal static class CostPlanner
         return [.. planned.Select(l => Finish(l, way.Market, quoted.GetValueOrDefault(l.Cost.Item.Id), DueOn(l.Cost.Item, dates)))];
     }
 
-    /// <summary>The likely sum of the added lines, to the penny, within the range of the trials.</summary>
+    /// <summary>The range of the trials, and the likely sum of the added lines, to the penny.</summary>
     public static MoneySummary Sum(IEnumerable<PlannedCost> costs, Unit currency, TrialRun trials)
     {
         var added = costs.Where(c => c.Added).ToArray();
         return new(
             currency,
-            TrialRun.Around(trials.Gross, added.Sum(c => c.Gross.Likely)),
-            TrialRun.Around(trials.Vat, added.Sum(c => c.Gross.Likely - c.Net.Likely)));
+            TrialRun.Range(trials.Gross),
+            TrialRun.Range(trials.Vat))
+        {
+            Base = added.Sum(c => c.Gross.Likely),
+            BaseVat = added.Sum(c => c.Gross.Likely - c.Net.Likely),
+        };
     }
 
     /// <summary>The price that a line takes.</summary>

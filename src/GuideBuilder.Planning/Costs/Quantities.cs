@@ -7,7 +7,10 @@ internal static class Quantities
 {
     /// <summary>One, or the named amount in the unit that its name is known by (so a price is per that unit); null when the world gives none.</summary>
     public static decimal? Of(Cost cost, Func<string, Value?> world, Guidance guidance) =>
-        cost.Quantity is not { } name ? 1 : world(name) is Value.Amount amount ? amount.Quantity.In(UnitOf(name, guidance) ?? amount.Quantity.Unit).Amount : null;
+        cost.Quantity is not { } name ? 1 : Of(world(name), UnitOf(name, guidance));
+
+    /// <summary>The amount in a unit, or in its own where none is given; null for what is no amount.</summary>
+    public static decimal? Of(Value? value, Unit? unit) => value is Value.Amount amount ? amount.Quantity.In(unit ?? amount.Quantity.Unit).Amount : null;
 
     /// <summary>Why the number is still open; null when it is not.</summary>
     public static Because? Reason(Cost cost, WayCase way)
@@ -21,7 +24,8 @@ internal static class Quantities
         return Items.Reason(cost.Head, new(Truth.Open, [leaf]));
     }
 
-    private static Unit? UnitOf(string name, Guidance guidance) =>
+    /// <summary>The unit that a name is known by; null where it has none.</summary>
+    public static Unit? UnitOf(string name, Guidance guidance) =>
         CalculatedFact.All.FirstOrDefault(f => f.Name == name)?.Unit
         ?? guidance.Facts.FirstOrDefault(f => f.Id == name)?.Unit
         ?? guidance.Questions.FirstOrDefault(q => q.Name == name)?.Range?.Unit;

@@ -34,6 +34,18 @@ internal sealed class Derivation
         return (new(answers, run._found.ToFrozenDictionary(StringComparer.Ordinal)), [.. run._faults]);
     }
 
+    /// <summary>Finds answers and facts as they are asked for, beside those that are set. For one thread.</summary>
+    public static Lookup OnDemand(AnswerSet answers, Guidance guidance, IEnumerable<Given.Derived> set)
+    {
+        var run = new Derivation(answers, guidance);
+        foreach (var given in set)
+        {
+            run._found[given.Name] = given;
+        }
+
+        return run.Find;
+    }
+
     /// <summary>What a calculator finds under a name: a name that this guidance does not have counts as not asked.</summary>
     internal static Given FindIn(Facts facts, string name) =>
         facts.Derived.TryGetValue(name, out var fact) ? fact : facts.Answers.ByName.TryGetValue(name, out var answer) ? answer : Absent(name);

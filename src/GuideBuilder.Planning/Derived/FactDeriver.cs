@@ -14,6 +14,9 @@ public static class FactDeriver
     internal static (Facts Facts, ImmutableArray<Fault> Faults) Under(AnswerSet answers, Guidance guidance, Way way) =>
         Derivation.Of(answers, guidance, [OfWay(way), .. Unset()]);
 
+    /// <summary>The same, worked out as it is asked for.</summary>
+    internal static Lookup OnDemand(AnswerSet answers, Guidance guidance, Way way) => Derivation.OnDemand(answers, guidance, [OfWay(way), .. Unset()]);
+
     /// <summary>The facts with more that the planner sets, such as those read off the finished plan.</summary>
     internal static Facts With(this Facts facts, IEnumerable<Given.Derived> set) =>
         facts with { Derived = facts.Derived.Values.Concat(set).GroupBy(g => g.Name, StringComparer.Ordinal).ToFrozenDictionary(g => g.Key, g => g.Last(), StringComparer.Ordinal) };

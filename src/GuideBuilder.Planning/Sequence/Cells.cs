@@ -33,6 +33,30 @@ internal sealed class Cells
         ReleaseDriver = [.. Members.Select((m, c) => DriverOf(compiled, m, Release[c]))];
     }
 
+    private Cells(Cells whole, CompiledNetwork part, bool[] present)
+    {
+        (Of, Fixed) = (whole.Of, whole.Fixed);
+        (Members, Tables, Release, ReleaseDriver) = ([.. whole.Members], [.. whole.Tables], [.. whole.Release], [.. whole.ReleaseDriver]);
+        for (var c = 0; c < Count; c++)
+        {
+            if (Array.TrueForAll(Members[c], m => present[m]))
+            {
+                continue;
+            }
+
+            Members[c] = Array.FindAll(Members[c], m => present[m]);
+            if (Members[c].Length > 0)
+            {
+                Tables[c] = TableOf(part, Members[c]);
+                Release[c] = Members[c].Max(m => part.Release[m]);
+                ReleaseDriver[c] = DriverOf(part, Members[c], Release[c]);
+            }
+        }
+    }
+
+    /// <summary>The same cells with only the activities that are present; a cell may be left without any. What is pinned is present.</summary>
+    public Cells Part(CompiledNetwork part, bool[] present) => new(this, part, present);
+
     /// <summary>The cell of each activity.</summary>
     public int[] Of { get; }
 

@@ -63,7 +63,7 @@ internal ref struct ForwardPass
             changed = false;
             foreach (var cell in cells)
             {
-                if (_net.Cells.Fixed[cell] != CompiledNetwork.Free)
+                if (_net.Cells.Fixed[cell] != CompiledNetwork.Free || _net.Cells.Members[cell].Length == 0)
                 {
                     continue;
                 }

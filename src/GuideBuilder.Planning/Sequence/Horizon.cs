@@ -37,6 +37,9 @@ public sealed class Horizon
 
     internal int StartDay { get; }
 
+    /// <summary>The number of the last day.</summary>
+    internal int LastDay => _length - 1;
+
     internal DayTable Table(WorkingCalendar calendar) => _tables.GetOrAdd(calendar, Build);
 
     /// <summary>The days that all tables share.</summary>

@@ -14,9 +14,12 @@ internal sealed class Rows
     public static Rows Of<T>(int rows, IReadOnlyList<T> items, Func<T, int> rowOf)
     {
         var starts = new int[rows + 1];
-        foreach (var row in items.Select(rowOf).Where(r => r >= 0))
+        for (var i = 0; i < items.Count; i++)
         {
-            starts[row + 1]++;
+            if (rowOf(items[i]) is >= 0 and var row)
+            {
+                starts[row + 1]++;
+            }
         }
 
         for (var row = 0; row < rows; row++)

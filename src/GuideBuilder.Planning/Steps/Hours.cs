@@ -1,11 +1,8 @@
 namespace GuideBuilder.Planning.Steps;
 
-/// <summary>Hours of the clock: without supply, and of the household's own work.</summary>
+/// <summary>Hours of the clock: of each turn, and without supply.</summary>
 internal static class Hours
 {
-    // A day's work, to turn duties given in working days into hours; a way of counting, not a measured figure.
-    private const decimal InADay = 8;
-
     /// <summary>How long a step's turn takes on the day: its hours, or its duration where that is in hours.</summary>
     public static ThreePoint Of(Step step) => step.Hours ?? (step.Takes.Unit == DayCount.Hours ? step.Takes.Amount : ThreePoint.Zero);
 
@@ -16,10 +13,6 @@ internal static class Hours
         var meetings = all.Where(s => s.Meeting is not null).GroupBy(s => s.Meeting, StringComparer.Ordinal).Select(m => Window(Meetings.InOrder(m)));
         return Total(meetings.Concat(all.Where(s => s.Meeting is null && s.SupplyOff).Select(Of)));
     }
-
-    /// <summary>The hours of the household's own steps; a wait in calendar days is not work.</summary>
-    public static ThreePoint OfHousehold(IEnumerable<Step> steps) =>
-        Total(steps.Where(s => s.IsDuty).Select(s => s.Hours is null && s.Takes.Unit == DayCount.WorkingDays ? s.Takes.Amount.Map(d => d * InADay) : Of(s)));
 
     private static ThreePoint Window(ImmutableArray<Step> turns)
     {

@@ -8,7 +8,7 @@ namespace GuideBuilder.Planning.Steps;
 internal sealed record Scheduling(FrozenDictionary<string, StepDates> Dates, Schedule Schedule, TrialRun Trials, StepNetwork Network, Passes Passes)
 {
     /// <summary>Puts the steps of the assumed world on days. Null where the guidance allows no dates at all.</summary>
-    public static (Scheduling? Scheduled, ImmutableArray<Fault> Faults) Of(WayCase way, ImmutableArray<Planned<Step>> planned, PartyCalendars calendars, int trials)
+    public static (Scheduling? Scheduled, ImmutableArray<Fault> Faults) Of(WayCase way, ImmutableArray<Planned<Step>> planned, PartyCalendars calendars, Effort effort, int trials)
     {
         var present = planned.Where(s => s.IsPresent).ToImmutableArray();
         var answers = way.Facts.Answers;
@@ -24,7 +24,7 @@ internal sealed record Scheduling(FrozenDictionary<string, StepDates> Dates, Sch
             return (null, faults);
         }
 
-        var run = TrialRun.Of(way, planned, calendars, trials);
+        var run = TrialRun.Of(way, planned, calendars, effort, trials);
         return (Of(network, passes, run, Deadlines.NeededBy(answers), Quickest(way, present, calendars, start)), faults);
     }
 
@@ -36,13 +36,13 @@ internal sealed record Scheduling(FrozenDictionary<string, StepDates> Dates, Sch
             dates,
             new(
                 passes.Start,
-                trials.Around(trials.Finish, likely),
+                trials.Range(trials.Finish),
                 neededBy,
                 FeasibilityOf(Deadlines.FinishIn(network.Steps, passes.Slow, passes.Start), likely, quickest, neededBy),
                 Drivers(network, passes, dates),
                 Meetings.Of(network.Steps, dates),
                 Hours.OffSupply(network.Steps),
-                Hours.OfHousehold(network.Steps)),
+                trials.HouseholdHours) { BaseFinish = likely },
             trials,
             network,
             passes);

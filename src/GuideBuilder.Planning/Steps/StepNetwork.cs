@@ -10,10 +10,15 @@ internal sealed record StepNetwork(ImmutableArray<Step> Steps, PartyCalendars Ca
     public static StepNetwork Of(IEnumerable<Step> inWorld, FrozenDictionary<string, Step> all, PartyCalendars calendars, IEnumerable<LogEvent> log, LocalDate? neededBy)
     {
         var steps = inWorld.Where(s => calendars.Has(s.Party)).ToImmutableArray();
+        return Of(steps, all, calendars, LogPins.Of(log, all.Values), neededBy);
+    }
+
+    /// <summary>The same with pins that are known; every step's party has a working day.</summary>
+    public static StepNetwork Of(ImmutableArray<Step> steps, FrozenDictionary<string, Step> all, PartyCalendars calendars, FrozenDictionary<string, Pin> pins, LocalDate? neededBy)
+    {
         var present = steps.Select(s => s.Id).ToFrozenSet(StringComparer.Ordinal);
         var goal = Deadlines.Goal(steps).Select(s => s.Id).ToFrozenSet(StringComparer.Ordinal);
         var bridges = new Bridges(present, all);
-        var pins = LogPins.Of(log, all.Values);
         return new(steps, calendars, pins, new(
             [.. steps.Select(s => ActivityOf(s, calendars, pins.GetValueOrDefault(s.Id), goal.Contains(s.Id) ? neededBy : null))],
             [.. steps.SelectMany(s => bridges.Of(s).Select(l => PrecedenceOf(l, s, calendars)))],

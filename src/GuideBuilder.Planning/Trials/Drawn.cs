@@ -4,35 +4,75 @@ using GuideBuilder.Planning.Steps;
 
 namespace GuideBuilder.Planning.Trials;
 
-/// <summary>A step's duration in each trial, by common random numbers: the same step draws the same in every way and world.</summary>
+/// <summary>A duration in each trial, by common random numbers: the same item draws the same in every way and world.</summary>
 internal sealed class DrawnDuration
 {
     private readonly int _low;
     private readonly SamplingTable _table;
     private readonly uint[] _draws;
 
-    /// <summary>The draws of a step for so many trials.</summary>
-    public DrawnDuration(Step step, ulong seed, int trials)
+    /// <summary>The draws of an item's duration for so many trials.</summary>
+    public DrawnDuration(Model.Duration takes, string item, ulong seed, int trials)
     {
-        int Days(Func<ThreePoint, decimal> point) => StepNetwork.Days(step.Takes, point);
+        int Days(Func<ThreePoint, decimal> point) => StepNetwork.Days(takes, point);
         _low = Days(t => t.Low);
         _table = SamplingTable.Days(_low, Days(t => t.Likely), Days(t => t.High));
-        _draws = _table.Steps == 0 ? [] : Draws.Of(seed, step.Id, "duration", trials);
+        _draws = _table.Steps == 0 ? [] : Draws.Of(seed, item, "duration", trials);
     }
 
     /// <summary>Whole days in that trial.</summary>
     public int Days(int trial) => _draws.Length == 0 ? _low : _low + _table.Step(_draws[trial]);
 }
 
-/// <summary>A line's sum in each trial.</summary>
-internal sealed class DrawnLine(Sum sum, uint[] draws)
+/// <summary>A line's sum in each trial, in pennies, gross and the VAT in it.</summary>
+internal sealed class DrawnLine
 {
-    private readonly SamplingTable _table = SamplingTable.Amount(sum.Gross);
+    private const long NotYet = long.MinValue;
+    private readonly Sum _sum;
+    private readonly uint[] _draws;
+    private readonly SamplingTable _table;
+    private readonly long[] _gross;
+    private readonly long[] _vat;
 
-    /// <summary>The sum, gross, to the penny, in that trial.</summary>
-    public decimal Gross(int trial) =>
-        _table.Steps == 0 ? sum.Gross.Low : Math.Round(SamplingTable.ValueAt(sum.Gross, _table.Step(draws[trial])), 2, MidpointRounding.AwayFromZero);
+    /// <summary>The sums of a line by its draws.</summary>
+    public DrawnLine(Sum sum, uint[] draws)
+    {
+        (_sum, _draws, _table) = (sum, draws, SamplingTable.Amount(sum.Gross));
+        (_gross, _vat) = (new long[_table.Steps + 1], new long[_table.Steps + 1]);
+        Array.Fill(_gross, NotYet);
+    }
 
-    /// <summary>The VAT in a sum of this line, to the penny.</summary>
-    public decimal VatIn(decimal gross) => sum.VatShare == 0 ? 0 : gross - Math.Round(gross / (1 + sum.VatShare), 2, MidpointRounding.AwayFromZero);
+    /// <summary>The sum in that trial.</summary>
+    public (long Gross, long Vat) Of(int trial)
+    {
+        var step = _table.Steps == 0 ? 0 : _table.Step(_draws[trial]);
+        var gross = Volatile.Read(ref _gross[step]);
+        return gross != NotYet ? (gross, _vat[step]) : Work(step);
+    }
+
+    // Two threads may both work it out; they find the same.
+    private (long Gross, long Vat) Work(int step)
+    {
+        var gross = _table.Steps == 0 ? _sum.Gross.Low : Math.Round(SamplingTable.ValueAt(_sum.Gross, step), 2, MidpointRounding.AwayFromZero);
+        var vat = _sum.VatShare == 0 ? 0 : gross - Math.Round(gross / (1 + _sum.VatShare), 2, MidpointRounding.AwayFromZero);
+        _vat[step] = (long)(vat * 100);
+        Volatile.Write(ref _gross[step], (long)(gross * 100));
+        return ((long)(gross * 100), _vat[step]);
+    }
+}
+
+/// <summary>Hours of work in each trial, in hundredths of an hour.</summary>
+internal sealed class DrawnHours(ThreePoint hours, uint[] draws)
+{
+    private readonly SamplingTable _table = SamplingTable.Amount(hours);
+
+    /// <summary>The hours in that trial.</summary>
+    public int Of(int trial) => _table.Steps == 0 ? (int)(hours.Low * 100) : (int)(SamplingTable.ValueAt(hours, _table.Step(draws[trial])) * 100);
+}
+
+/// <summary>A chance event in each trial: of which step, whether it happens there, how many days it takes more, and what it costs.</summary>
+internal sealed record DrawnEvent(int Step, ChanceEvent Event, uint[] Draws, DrawnDuration? More, DrawnLine? Cost)
+{
+    /// <summary>Whether it happens in that trial of a world where it may.</summary>
+    public bool Happens(int trial) => Chance.Draws.Happens(Draws[trial], (double)Event.Chance);
 }

@@ -1,46 +1,140 @@
 using System.Collections.Concurrent;
 using GuideBuilder.Planning.Chance;
 using GuideBuilder.Planning.Costs;
+using GuideBuilder.Planning.Steps;
 using GuideBuilder.Planning.Ways;
 
 namespace GuideBuilder.Planning.Trials;
 
-/// <summary>What all trials of one way share: the draws of steps and lines, each made once, and the prices.</summary>
-internal sealed class Outlook(WayCase way, int trials)
+/// <summary>What all trials of one way share: the draws of steps, events and lines, each made once, and the prices. Safe from several threads.</summary>
+internal sealed class Outlook
 {
-    private readonly ConcurrentDictionary<string, DrawnDuration> _durations = new(StringComparer.Ordinal);
+    private readonly WayCase _way;
+    private readonly int _trials;
+    private readonly ImmutableArray<Cost> _costs;
     private readonly ConcurrentDictionary<string, uint[]> _draws = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<(string Cost, decimal Quantity, Paper? Paper, bool Carries), DrawnLine> _lines = new();
-    private readonly bool _isQuoted = way.Facts.Answers.Papers.Any(p => p.Kind == PaperKind.Quotation) || way.Facts.Answers.Log.Any(e => e.What == LogKind.Quoted);
+    private readonly ConcurrentDictionary<string, DrawnLine[]> _sets = new(StringComparer.Ordinal);
+    private readonly bool _isQuoted;
 
-    /// <summary>The duration of a step in each trial.</summary>
-    public DrawnDuration DurationOf(Step step) => _durations.GetOrAdd(step.Id, _ => new(step, way.Occasion.Seed, trials));
-
-    /// <summary>Adds up a set of lines in each of its trials; a quotation that counts is the same in all.</summary>
-    public void Add(Sharing<ImmutableArray<(Cost Cost, decimal Quantity)>> set, ImmutableArray<int> draws, decimal[] sums, decimal[] taxes)
+    /// <summary>The outlook of a way for so many trials; what the log says is done has no chance events any more.</summary>
+    public Outlook(WayCase way, ImmutableArray<Step> steps, ImmutableArray<Cost> costs, int trials)
     {
-        foreach (var line in LinesOf(set.What))
+        (_way, _trials, _costs) = (way, trials, costs);
+        _isQuoted = way.Facts.Answers.Papers.Any(p => p.Kind == PaperKind.Quotation) || way.Facts.Answers.Log.Any(e => e.What == LogKind.Quoted);
+        Durations = [.. steps.Select(s => new DrawnDuration(s.Takes, s.Id, way.Occasion.Seed, trials))];
+        var done = LogPins.Of(way.Facts.Answers.Log, way.StepsById.Values).Where(p => p.Value.Done is not null).Select(p => p.Key).ToFrozenSet(StringComparer.Ordinal);
+        Hours = [.. steps.Select(s => s.IsDuty && Steps.Hours.Of(s) is { High: > 0 } hours ? new DrawnHours(hours, Draws.Of(way.Occasion.Seed, s.Id, "hours", trials)) : null)];
+        Events = [.. steps.SelectMany((s, i) => s.MayHappen.Select(e => EventOf(done.Contains(s.Id) ? e with { Chance = 0 } : e, i)))];
+    }
+
+    /// <summary>The duration of each step.</summary>
+    public DrawnDuration[] Durations { get; }
+
+    /// <summary>The household's own work in each step; null where there is none.</summary>
+    public DrawnHours?[] Hours { get; }
+
+    /// <summary>The events of all steps, in their order.</summary>
+    public DrawnEvent[] Events { get; }
+
+    /// <summary>What one trial of a world comes to, in pennies: its lines, a quotation that counts the same in all, and what happens besides.</summary>
+    public (long Gross, long Vat) SumOf(WorldContent content, int trial)
+    {
+        var (gross, vat) = (0L, 0L);
+        foreach (var line in _sets.GetOrAdd(content.LineKey, _ => LinesOf(content)))
         {
-            foreach (var point in set.Points)
+            var sum = line.Of(trial);
+            (gross, vat) = (gross + sum.Gross, vat + sum.Vat);
+        }
+
+        for (var e = 0; e < Events.Length; e++)
+        {
+            if (content.Events[e] && Events[e] is { Cost: { } cost } && Events[e].Happens(trial))
             {
-                var gross = line.Gross(draws[point]);
-                sums[point] += gross;
-                taxes[point] += line.VatIn(gross);
+                var sum = cost.Of(trial);
+                (gross, vat) = (gross + sum.Gross, vat + sum.Vat);
             }
         }
+
+        return (gross, vat);
     }
 
-    private DrawnLine[] LinesOf(ImmutableArray<(Cost Cost, decimal Quantity)> lines)
+    /// <summary>What one trial comes to, gross, of a world that differs from another, whose sum is known, in no more than what is listed.</summary>
+    public long GrossOf(WorldContent content, int trial, WorldContent other, long sum, Affected affected)
     {
-        var quoted = _isQuoted
-            ? Quotations.Of([.. lines.Select(l => l.Cost)], way.Facts.Answers, way.Guidance.Steps, way.Occasion.Today)
-            : FrozenDictionary<string, Quoted>.Empty;
-        return [.. lines.Select(l => LineOf(l.Cost, l.Quantity, quoted.GetValueOrDefault(l.Cost.Id)))];
+        if (_isQuoted)
+        {
+            return SumOf(content, trial).Gross;
+        }
+
+        foreach (var l in affected.Lines)
+        {
+            if (content.Numbers[l] != other.Numbers[l])
+            {
+                sum += GrossOf(l, content.Numbers[l], trial) - GrossOf(l, other.Numbers[l], trial);
+            }
+        }
+
+        foreach (var e in affected.Events)
+        {
+            if (content.Events[e] != other.Events[e] && Events[e] is { Cost: { } cost } && Events[e].Happens(trial))
+            {
+                sum += content.Events[e] ? cost.Of(trial).Gross : -cost.Of(trial).Gross;
+            }
+        }
+
+        return sum;
     }
 
-    private DrawnLine LineOf(Cost cost, decimal quantity, Quoted? quoted) => _lines.GetOrAdd(
-        (cost.Id, quantity, quoted?.Paper, quoted?.Carries ?? false),
-        _ => new(CostPlanner.SumOf(CostPlanner.PriceOf(cost, way.Guidance), quantity, quoted, way.Market), DrawsOf(cost)));
+    private long GrossOf(int line, decimal? number, int trial) => number is { } n ? LineOf(_costs[line], n, null).Of(trial).Gross : 0;
 
-    private uint[] DrawsOf(Cost cost) => _draws.GetOrAdd(cost.Id, id => Draws.Of(way.Occasion.Seed, id, "cost", trials));
+    /// <summary>The household's own hours in one trial of a world, in hundredths.</summary>
+    public int HoursOf(WorldContent content, int trial)
+    {
+        var hours = 0;
+        for (var s = 0; s < Hours.Length; s++)
+        {
+            hours += content.Steps[s] && Hours[s] is { } work ? work.Of(trial) : 0;
+        }
+
+        return hours;
+    }
+
+    private DrawnLine[] LinesOf(WorldContent content)
+    {
+        var lines = _costs.Select((c, i) => (Cost: c, Number: content.Numbers[i])).Where(l => l.Number is not null).ToArray();
+        var quoted = _isQuoted
+            ? Quotations.Of([.. lines.Select(l => l.Cost)], _way.Facts.Answers, _way.Guidance.Steps, _way.Occasion.Today)
+            : FrozenDictionary<string, Quoted>.Empty;
+        return [.. lines.Select(l => LineOf(l.Cost, l.Number!.Value, quoted.GetValueOrDefault(l.Cost.Id)))];
+    }
+
+    private DrawnLine LineOf(Cost cost, decimal quantity, Quoted? quoted) => _lines.GetOrAdd((cost.Id, quantity, quoted?.Paper, quoted?.Carries ?? false), _ =>
+    {
+        var price = CostPlanner.PriceOf(cost, _way.Guidance);
+        return new(CostPlanner.SumOf(price, quantity, quoted, _way.Market), DrawsOf(cost.Id, price));
+    });
+
+    // What is priced by one kind of market is dear or cheap together, as far as its table says.
+    private uint[] DrawsOf(string item, Price price) => _draws.GetOrAdd(item, _ =>
+    {
+        var own = Draws.Of(_way.Occasion.Seed, item, "cost", _trials);
+        var kind = _way.Guidance.Tables.Regions.FirstOrDefault(r => r.Id == price.RegionFactor);
+        return kind is not { Together: > 0 } ? own : Draws.Shared(
+            own,
+            Draws.Of(_way.Occasion.Seed, item, "together", _trials),
+            _draws.GetOrAdd(kind.Id + " market", id => Draws.Of(_way.Occasion.Seed, kind.Id, "market", _trials)),
+            (double)kind.Together);
+    });
+
+    private DrawnEvent EventOf(ChanceEvent e, int step)
+    {
+        var price = _way.Guidance.Tables.Prices.FirstOrDefault(p => p.Id == e.Price);
+        return new(
+            step,
+            e,
+            Draws.Of(_way.Occasion.Seed, e.Id, "event", _trials),
+            e.TakesMore is { } more ? new(more, e.Id, _way.Occasion.Seed, _trials) : null,
+            price is not null && price.Currency == _way.Nation.Currency ? new(Pricing.Of(price, 1, _way.Market), DrawsOf(e.Id, price)) : null);
+    }
 }

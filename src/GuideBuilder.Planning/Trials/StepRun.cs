@@ -1,71 +1,165 @@
 using GuideBuilder.Planning.Sequence;
-using GuideBuilder.Planning.Steps;
 
 namespace GuideBuilder.Planning.Trials;
 
-/// <summary>What the trials with the same steps came to: by step, then trial, its start and its last day; and how often each step stands in the chain that decides the finish. Days are day numbers; a trial without dates has the horizon's last day everywhere.</summary>
-internal sealed record StepRun(Sharing<ImmutableArray<Step>> Set, int[][] Starts, int[][] Ends, double[] Deciding);
-
-/// <summary>Runs trials with the same steps: the loop works on arrays of day numbers, not on the rules.</summary>
-internal static class StepRuns
+/// <summary>What trials came to, as day numbers: by step, then point, its start and its last day (Absent where the world does not have it), by point the day on which the goal is reached; and how much weight each step has in the chain that decides the finish. A trial without dates has the horizon's last day everywhere.</summary>
+internal sealed record StepRun(int[][] Starts, int[][] Ends, int[] Finish, double[] Deciding)
 {
-    /// <summary>The run of a set of steps that has been made a network; writes the day on which the goal is reached by point.</summary>
-    public static StepRun Of(Sharing<ImmutableArray<Step>> set, CompiledNetwork net, TrialWorlds worlds, Outlook outlook, int[] finish)
+    /// <summary>The day of a step that is not there.</summary>
+    public const int Absent = int.MinValue;
+}
+
+/// <summary>Runs trials: the loop works on arrays of day numbers, not on the rules.</summary>
+internal sealed class StepRunner(StepPool pool, Outlook outlook)
+{
+    // Blocks are the same whatever the number of threads, so that sums are added in one order.
+    private const int Blocks = 64;
+    private readonly int[] _meeting = [.. Enumerable.Range(0, pool.Steps.Length).Where(s => pool.Steps[s].Meeting is not null)];
+
+    /// <summary>Runs each point with its world and its draws, on at most so many threads (-1 for as many as there are).</summary>
+    public StepRun Run(WorldContent[] contents, int[] draws, double[] weights, int threads)
     {
-        var run = new StepRun(set, Table(net.Count, set.Points.Length), Table(net.Count, set.Points.Length), new double[net.Count]);
-        var goal = Deadlines.Goal(set.What).Select(s => net.IndexOf(s.Id)).ToArray();
-        var durations = set.What.Select(outlook.DurationOf).ToArray();
-        var (days, starts, finishes, drivers) = (new int[net.Count], new int[net.Count], new int[net.Count], new int[net.Cells.Count]);
-        for (var i = 0; i < set.Points.Length; i++)
+        var groups = Enumerable.Range(0, contents.Length).GroupBy(p => contents[p].StepKey, StringComparer.Ordinal).Select(g => g.ToArray()).ToArray();
+        var run = new StepRun(Table(pool.Steps.Length, contents.Length), Table(pool.Steps.Length, contents.Length), new int[contents.Length], new double[pool.Steps.Length]);
+        var deciding = new double[Blocks][];
+        Parallel.For(0, Blocks, new() { MaxDegreeOfParallelism = threads }, b =>
         {
-            var point = set.Points[i];
-            for (var s = 0; s < days.Length; s++)
+            var work = new Work(pool.Steps.Length);
+            foreach (var group in groups.AsSpan((groups.Length * b / Blocks)..(groups.Length * (b + 1) / Blocks)))
             {
-                days[s] = durations[s].Days(worlds.Draws[point]);
+                RunGroup(group, contents, draws, weights, run, work);
             }
 
-            var found = ForwardPass.Run(net, days, starts, finishes, drivers) < 0;
-            Keep(run, i, found, starts, finishes, net.Horizon.Day(net.Horizon.End));
-            var last = Last(goal, run.Ends, i);
-            finish[point] = last < 0 ? net.Horizon.StartDay : run.Ends[last][i];
-            if (found)
+            deciding[b] = work.Deciding;
+        });
+        foreach (var block in deciding)
+        {
+            for (var s = 0; s < block.Length; s++)
             {
-                CountChain(net, last, drivers, run.Deciding, worlds.Weights[point]);
+                run.Deciding[s] += block[s];
             }
         }
 
         return run;
     }
 
-    private static void Keep(StepRun run, int trial, bool found, int[] starts, int[] finishes, int end)
+    /// <summary>The day on which the goal is reached in each of those trials.</summary>
+    public int[] Finishes(WorldContent[] contents, int[] draws, int threads)
     {
-        for (var s = 0; s < starts.Length; s++)
+        var groups = Enumerable.Range(0, contents.Length).GroupBy(p => contents[p].StepKey, StringComparer.Ordinal).Select(g => g.ToArray()).ToArray();
+        var finishes = new int[contents.Length];
+        Parallel.For(0, Blocks, new() { MaxDegreeOfParallelism = threads }, b =>
         {
-            run.Starts[s][trial] = found ? starts[s] : end;
-            run.Ends[s][trial] = found ? Math.Max(starts[s], finishes[s] - 1) : end;
+            var work = new Work(pool.Steps.Length);
+            foreach (var group in groups.AsSpan((groups.Length * b / Blocks)..(groups.Length * (b + 1) / Blocks)))
+            {
+                var goal = GoalOf(contents[group[0]].Steps);
+                var net = pool.Of(contents[group[0]].Steps);
+                foreach (var point in group)
+                {
+                    var found = RunOne(net, contents[point], draws[point], work);
+                    finishes[point] = FinishOf(net, goal, work, found);
+                }
+            }
+        });
+        return finishes;
+    }
+
+    private void RunGroup(int[] points, WorldContent[] contents, int[] draws, double[] weights, StepRun run, Work work)
+    {
+        var net = pool.Of(contents[points[0]].Steps);
+        var goal = GoalOf(contents[points[0]].Steps);
+        foreach (var point in points)
+        {
+            var found = RunOne(net, contents[point], draws[point], work);
+            Keep(work, run, contents[point].Steps, point, found, net.Horizon.LastDay);
+            run.Finish[point] = FinishOf(net, goal, work, found);
+            if (found)
+            {
+                CountChain(net, Last(goal, work), work, weights[point]);
+            }
         }
     }
 
-    private static int Last(int[] goal, int[][] ends, int trial)
+    private bool RunOne(CompiledNetwork net, WorldContent content, int trial, Work work)
+    {
+        FillDays(content, trial, work.Days);
+        return ForwardPass.Run(net, work.Days, work.Starts, work.Finishes, work.Drivers.AsSpan(0, net.Cells.Count)) < 0;
+    }
+
+    private static int FinishOf(CompiledNetwork net, int[] goal, Work work, bool found) =>
+        goal.Length == 0 ? net.Horizon.StartDay : found ? work.End(Last(goal, work)) : net.Horizon.LastDay;
+
+    private void FillDays(WorldContent content, int trial, int[] days)
+    {
+        for (var s = 0; s < days.Length; s++)
+        {
+            if (content.Steps[s])
+            {
+                days[s] = outlook.Durations[s].Days(trial);
+            }
+        }
+
+        for (var e = 0; e < outlook.Events.Length; e++)
+        {
+            if (content.Events[e] && outlook.Events[e] is { More: { } more } happening && happening.Happens(trial))
+            {
+                days[happening.Step] += more.Days(trial);
+            }
+        }
+    }
+
+    // As in Deadlines: the steps of meetings, or all where nobody meets.
+    private int[] GoalOf(bool[] present)
+    {
+        var meet = Array.FindAll(_meeting, s => present[s]);
+        return meet.Length > 0 ? meet : [.. Enumerable.Range(0, present.Length).Where(s => present[s])];
+    }
+
+    private static void Keep(Work work, StepRun run, bool[] present, int point, bool found, int end)
+    {
+        for (var s = 0; s < present.Length; s++)
+        {
+            run.Starts[s][point] = !present[s] ? StepRun.Absent : found ? work.Starts[s] : end;
+            run.Ends[s][point] = !present[s] ? StepRun.Absent : found ? work.End(s) : end;
+        }
+    }
+
+    private static int Last(int[] goal, Work work)
     {
         var last = -1;
         foreach (var s in goal)
         {
-            last = last < 0 || ends[s][trial] > ends[last][trial] ? s : last;
+            last = last < 0 || work.End(s) > work.End(last) ? s : last;
         }
 
         return last;
     }
 
-    private static void CountChain(CompiledNetwork net, int last, int[] drivers, double[] deciding, double weight)
+    private static void CountChain(CompiledNetwork net, int last, Work work, double weight)
     {
         for (var (at, steps) = (last, 0); at >= 0 && steps < net.Count; steps++)
         {
-            deciding[at] += weight;
-            var driver = drivers[net.Cells.Of[at]];
+            work.Deciding[at] += weight;
+            var driver = work.Drivers[net.Cells.Of[at]];
             at = driver < 0 ? -1 : net.Bounds[driver].From;
         }
     }
 
     private static int[][] Table(int rows, int columns) => [.. Enumerable.Range(0, rows).Select(_ => new int[columns])];
+
+    private sealed class Work(int steps)
+    {
+        public int[] Days { get; } = new int[steps];
+
+        public int[] Starts { get; } = new int[steps];
+
+        public int[] Finishes { get; } = new int[steps];
+
+        public int[] Drivers { get; } = new int[steps];
+
+        public double[] Deciding { get; } = new double[steps];
+
+        public int End(int step) => Math.Max(Starts[step], Finishes[step] - 1);
+    }
 }

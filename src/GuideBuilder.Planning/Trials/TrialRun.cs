@@ -1,12 +1,14 @@
 using GuideBuilder.Planning.Chance;
+using GuideBuilder.Planning.Costs;
 using GuideBuilder.Planning.Sequence;
 using GuideBuilder.Planning.Steps;
 using GuideBuilder.Planning.Ways;
+using GuideBuilder.Planning.Worlds;
 
 namespace GuideBuilder.Planning.Trials;
 
-/// <summary>All trials of one way: by point the day on which the goal is reached, the sum gross and the VAT in it; and the runs of each set of steps. The same seed gives the same results, whatever the number of threads.</summary>
-internal sealed record TrialRun(TrialWorlds Worlds, ImmutableArray<StepRun> Runs, int[] Finishes, decimal[] Sums, decimal[] Taxes, Horizon Horizon)
+/// <summary>All trials of one way: by point the dates of its steps, the sum gross and the VAT in it, in pennies, and the household's own hours, in hundredths. The same seed gives the same results, whatever the number of threads.</summary>
+internal sealed record TrialRun(TrialSetting Setting, TrialWorlds Worlds, StepRun Dates, long[] Sums, long[] Taxes, int[] Work)
 {
     /// <summary>Trials for the chosen way.</summary>
     public const int Many = 10_000;
@@ -14,65 +16,108 @@ internal sealed record TrialRun(TrialWorlds Worlds, ImmutableArray<StepRun> Runs
     /// <summary>Trials for each other way.</summary>
     public const int Few = 1_000;
 
-    /// <summary>Runs about so many trials of a way.</summary>
-    public static TrialRun Of(WayCase way, ImmutableArray<Planned<Step>> steps, PartyCalendars calendars, int trials)
+    private const decimal Hundred = 100;
+
+    /// <summary>The days of the plan.</summary>
+    public Horizon Horizon => Setting.Pool.Horizon;
+
+    /// <summary>Runs about so many trials of a way, on at most so many threads (-1 for as many as there are).</summary>
+    public static TrialRun Of(WayCase way, ImmutableArray<Planned<Step>> steps, PartyCalendars calendars, Effort effort, int trials)
     {
-        var worlds = TrialWorlds.Of(way, [.. steps.Where(s => calendars.Has(s.Item.Party))], trials);
-        var horizon = new Horizon(Deadlines.Start(way.Facts.Answers, way.Occasion.Today));
-        var outlook = new Outlook(way, worlds.Draws.Max() + 1);
+        var setting = TrialSetting.Of(way, steps, calendars, trials);
+        var worlds = TrialWorlds.Of(setting.Walk, setting.Contents, trials);
         var count = worlds.Draws.Length;
-        var (finishes, sums, taxes, runs) = (new int[count], new decimal[count], new decimal[count], new StepRun[worlds.StepSets.Length]);
-        Parallel.For(0, runs.Length, i => runs[i] = RunOf(worlds.StepSets[i], way, calendars, horizon, worlds, outlook, finishes));
-        Parallel.ForEach(worlds.LineSets, set => outlook.Add(set, worlds.Draws, sums, taxes));
-        return new(worlds, [.. runs], finishes, sums, taxes, horizon);
+        var (sums, taxes, hours) = (new long[count], new long[count], new int[count]);
+        var dates = setting.Runner.Run(worlds.Contents, worlds.Draws, worlds.Weights, effort.Threads);
+        Parallel.For(0, count, new() { MaxDegreeOfParallelism = effort.Threads }, p =>
+        {
+            (sums[p], taxes[p]) = setting.Outlook.SumOf(worlds.Contents[p], worlds.Draws[p]);
+            hours[p] = setting.Outlook.HoursOf(worlds.Contents[p], worlds.Draws[p]);
+        });
+        return new(setting, worlds, dates, sums, taxes, hours);
     }
 
     /// <summary>Quantiles of the gross sum.</summary>
-    public Quantiles<decimal> Gross => Quantiles.Of(Sums.Zip(Worlds.Weights));
+    public Quantiles<decimal> Gross => Money(Sums);
 
     /// <summary>Quantiles of the VAT in it.</summary>
-    public Quantiles<decimal> Vat => Quantiles.Of(Taxes.Zip(Worlds.Weights));
+    public Quantiles<decimal> Vat => Money(Taxes);
+
+    /// <summary>What one, five and nine of ten trials do not exceed of the household's own hours.</summary>
+    public ThreePoint HouseholdHours => Quantiles.Of(Work.Zip(Worlds.Weights)) is var q ? ThreePoint.Of(q.P10, q.P50, q.P90)!.Map(h => h / Hundred) : ThreePoint.Zero;
 
     /// <summary>Quantiles of the finish, as day numbers.</summary>
-    public Quantiles<int> Finish => Quantiles.Of(Finishes.Zip(Worlds.Weights));
+    public Quantiles<int> Finish => Quantiles.OfDays(Dates.Finish, Worlds.Weights)!;
 
     /// <summary>Quantiles of a step's start and of its last day over the trials that have it; null where none has.</summary>
-    public (Quantiles<int> Start, Quantiles<int> End)? Of(Step step)
-    {
-        var having = Having(step).ToArray();
-        Quantiles<int> Over(Func<StepRun, int[][]> days) =>
-            Quantiles.Of(having.SelectMany(x => days(x.Run)[x.Index].Zip(x.Run.Set.Points, (day, point) => (day, Worlds.Weights[point]))));
-        return having.Length == 0 ? null : (Over(r => r.Starts), Over(r => r.Ends));
-    }
+    public (Quantiles<int> Start, Quantiles<int> End)? Of(Step step) =>
+        Setting.Pool.Steps.IndexOf(step) is >= 0 and var s && Quantiles.OfDays(Dates.Starts[s], Worlds.Weights) is { } starts
+            ? (starts, Quantiles.OfDays(Dates.Ends[s], Worlds.Weights)!)
+            : null;
 
-    /// <summary>The range in which one to nine of ten trials fall, widened to hold the base plan's own day.</summary>
-    public DateRange Around(Quantiles<int> days, LocalDate likely) =>
-        new(LocalDate.Min(Horizon.Date(days.P10), likely), likely, LocalDate.Max(Horizon.Date(days.P90), likely));
+    /// <summary>What one, five and nine of ten trials do not exceed.</summary>
+    public DateRange Range(Quantiles<int> days) => new(Horizon.Date(days.P10), Horizon.Date(days.P50), Horizon.Date(days.P90));
 
     /// <summary>The same for sums.</summary>
-    public static ThreePoint Around(Quantiles<decimal> sums, decimal likely) => ThreePoint.Of(Math.Min(sums.P10, likely), likely, Math.Max(sums.P90, likely))!;
+    public static ThreePoint Range(Quantiles<decimal> sums) => ThreePoint.Of(sums.P10, sums.P50, sums.P90)!;
 
     /// <summary>What a reader is told of them.</summary>
     public Chances Chances(ImmutableArray<Step> steps, LocalDate? neededBy) => new(
-        Finishes.Length,
+        Dates.Finish.Length,
         Worlds.EveryWorld,
-        Range(Gross, g => g),
-        Range(Finish, Horizon.Date),
-        neededBy is { } day ? Share(Finishes.Zip(Worlds.Weights).Where(f => f.First <= Horizon.Day(day)).Sum(f => f.Second)) : null,
-        steps.ToFrozenDictionary(s => s.Id, s => Share(Having(s).Sum(x => x.Run.Set.Points.Sum(p => Worlds.Weights[p]))), StringComparer.Ordinal),
-        steps.ToFrozenDictionary(s => s.Id, s => Share(Having(s).Sum(x => x.Run.Deciding[x.Index])), StringComparer.Ordinal));
+        All(Gross, g => g),
+        All(Finish, Horizon.Date),
+        neededBy is { } day ? Share(Sum(p => Dates.Finish[p] <= Horizon.Day(day))) : null,
+        steps.ToFrozenDictionary(s => s.Id, s => Share(Place(s) is >= 0 and var at ? Sum(p => Dates.Starts[at][p] != StepRun.Absent) : 0), StringComparer.Ordinal),
+        steps.ToFrozenDictionary(s => s.Id, s => Share(Place(s) is >= 0 and var at ? Dates.Deciding[at] : 0), StringComparer.Ordinal));
 
-    private static StepRun RunOf(Sharing<ImmutableArray<Step>> set, WayCase way, PartyCalendars calendars, Horizon horizon, TrialWorlds worlds, Outlook outlook, int[] finishes)
+    private int Place(Step step) => Setting.Pool.Steps.IndexOf(step);
+
+    private double Sum(Func<int, bool> counts)
     {
-        var network = StepNetwork.Of(set.What, way.StepsById, calendars, way.Facts.Answers.Log, null);
-        return StepRuns.Of(set, Sequencer.Compile(network.Network, horizon), worlds, outlook, finishes);
+        var sum = 0d;
+        for (var p = 0; p < Worlds.Weights.Length; p++)
+        {
+            sum += counts(p) ? Worlds.Weights[p] : 0;
+        }
+
+        return sum;
     }
 
-    private IEnumerable<(StepRun Run, int Index)> Having(Step step) => Runs.Select(r => (r, r.Set.What.IndexOf(step))).Where(x => x.Item2 >= 0);
+    private Quantiles<decimal> Money(long[] pennies)
+    {
+        var q = Quantiles.Of(pennies.Zip(Worlds.Weights));
+        return new(q.Lowest / Hundred, q.P10 / Hundred, q.P50 / Hundred, q.P80 / Hundred, q.P90 / Hundred, q.Highest / Hundred);
+    }
 
     // Sums of many small weights, without the last digits that their order decides.
     private static double Share(double sum) => Math.Round(sum, 9);
 
-    private static QuantileRange<TTo> Range<TFrom, TTo>(Quantiles<TFrom> q, Func<TFrom, TTo> to)
+    private static QuantileRange<TTo> All<TFrom, TTo>(Quantiles<TFrom> q, Func<TFrom, TTo> to)
         where TFrom : IComparable<TFrom> => new(to(q.Lowest), to(q.P10), to(q.P50), to(q.P80), to(q.P90), to(q.Highest));
+}
+
+/// <summary>How much is tried: trials of the chosen way and of each other way, and on how many threads at most (-1 for as many as there are).</summary>
+internal sealed record Effort(int Many, int Few, int Threads)
+{
+    /// <summary>What a handbook takes.</summary>
+    public static Effort Whole { get; } = new(TrialRun.Many, TrialRun.Few, -1);
+}
+
+/// <summary>Everything that the trials of one way share.</summary>
+internal sealed record TrialSetting(StepPool Pool, Outlook Outlook, WorldWalk Walk, WorldContents Contents, StepRunner Runner, ImmutableArray<Affected> Affected)
+{
+    /// <summary>The setting of a way: its steps whose party works at all, its lines in the nation's money, and the unknown questions that matter to them.</summary>
+    public static TrialSetting Of(WayCase way, ImmutableArray<Planned<Step>> planned, PartyCalendars calendars, int trials)
+    {
+        var steps = planned.Where(s => s.IsPresent && calendars.Has(s.Item.Party)).ToImmutableArray();
+        var costs = Items.Plan(way.Guidance.Costs, way.Lookup);
+        var lines = costs.Where(c => c.IsPresent && CostPlanner.IsInOurMoney(c.Item, way)).ToImmutableArray();
+        var events = steps.SelectMany(s => s.Item.MayHappen).Select(e => Judge.Of(e.AppliesIf, way.Lookup)).Select(j => new Because("", "", Place.None, j.Truth, j.Deciding, LocalText.Empty, []));
+        var unknown = Unknowns.Of(way, planned.Select(s => s.Because).Concat(costs.Select(c => c.Because)).Concat(events), costs.Where(c => c.IsPresent).Select(c => c.Item));
+        var world = new DefiniteWorld(way.Facts, way.Rules, way.Guidance.Tables);
+        var pool = new StepPool([.. steps.Select(s => s.Item)], way, calendars, new(Deadlines.Start(way.Facts.Answers, way.Occasion.Today)));
+        var outlook = new Outlook(way, pool.Steps, [.. lines.Select(l => l.Item)], trials);
+        return new(pool, outlook, new(way, world, unknown), new(way, world, steps, lines), new(pool, outlook), new Reach(way, unknown).Of(steps, lines));
+    }
 }

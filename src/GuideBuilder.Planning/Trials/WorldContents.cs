@@ -1,70 +1,93 @@
-using System.Globalization;
-using System.Text;
 using GuideBuilder.Planning.Costs;
 using GuideBuilder.Planning.Ways;
 using GuideBuilder.Planning.Worlds;
 
 namespace GuideBuilder.Planning.Trials;
 
-/// <summary>What a world makes of a way: which steps there are, and which lines of money with which numbers. The keys are the same for worlds that make the same of it.</summary>
-internal sealed record WorldContent(string StepKey, string LineKey, Func<ImmutableArray<Step>> Steps, Func<ImmutableArray<(Cost Cost, decimal Quantity)>> Lines);
+/// <summary>What a world makes of a way: which of its steps there are, which of its chance events may happen, and for each line of money how many (null where the line is not there). The keys are the same for worlds that make the same of it.</summary>
+internal sealed record WorldContent(string StepKey, string LineKey, bool[] Steps, bool[] Events, decimal?[] Numbers);
 
-/// <summary>Reads the contents of worlds.</summary>
-internal sealed class WorldContents(WayCase way, ImmutableArray<Planned<Step>> steps, ImmutableArray<Planned<Cost>> costs)
+/// <summary>The steps, events and lines that may be otherwise when one answer is, and the questions that may then be asked otherwise, by their places.</summary>
+internal sealed record Affected(ImmutableArray<int> Questions, ImmutableArray<int> Steps, ImmutableArray<int> Events, ImmutableArray<int> Lines);
+
+/// <summary>Reads the contents of one world after another.</summary>
+internal sealed class WorldContents
 {
-    private readonly ImmutableArray<Planned<Step>> _steps = [.. steps.Where(s => s.IsPresent)];
-    private readonly ImmutableArray<(Planned<Cost> Cost, bool Named)> _costs =
-        [.. costs.Where(c => c.IsPresent && CostPlanner.IsInOurMoney(c.Item, way)).Select(c => (c, Quotations.Names(way.Facts.Answers, c.Item.Id, way.Occasion.Today)))];
+    private readonly DefiniteWorld _world;
+    private readonly WorldTest[] _steps;
+    private readonly WorldTest[] _events;
+    private readonly (WorldTest Test, int Slot, Unit? Unit)[] _lines;
+    private readonly List<decimal>[] _numbers;
 
-    /// <summary>The contents of a world as it stands; the world may then go on to another.</summary>
-    public WorldContent Of(DefiniteWorld world)
+    /// <summary>Makes ready what depends on the world.</summary>
+    public WorldContents(WayCase way, DefiniteWorld world, ImmutableArray<Planned<Step>> steps, ImmutableArray<Planned<Cost>> lines)
     {
-        var isIn = new bool[_steps.Length];
-        var numbers = new decimal?[_costs.Length];
-        for (var i = 0; i < isIn.Length; i++)
+        WorldTest TestOf(ItemState state, Rule rule) => state == ItemState.Settled ? WorldTest.Always : world.TestOf(rule.Head.AppliesIf);
+        _world = world;
+        _steps = [.. steps.Select(s => TestOf(s.State, s.Item))];
+        _events = [.. steps.SelectMany((s, i) => s.Item.MayHappen.Select(e => WorldTest.All([_steps[i], world.TestOf(e.AppliesIf)])))];
+        _lines = [.. lines.Select(c => (
+            Quotations.Names(way.Facts.Answers, c.Item.Id, way.Occasion.Today) ? WorldTest.Always : TestOf(c.State, c.Item),
+            c.Item.Quantity is { } name ? world.SlotOf(name) : -1,
+            c.Item.Quantity is { } named ? Quantities.UnitOf(named, way.Guidance) : null))];
+        _numbers = [.. lines.Select(_ => new List<decimal>())];
+    }
+
+    /// <summary>The contents of the world as it stands; the world may then go on to another.</summary>
+    public WorldContent Read()
+    {
+        var (steps, events, numbers) = (Array.ConvertAll(_steps, s => s.Holds(_world)), Array.ConvertAll(_events, e => e.Holds(_world)), new decimal?[_lines.Length]);
+        var key = new char[steps.Length + events.Length];
+        for (var i = 0; i < key.Length; i++)
         {
-            isIn[i] = IsIn(_steps[i], world);
+            key[i] = (i < steps.Length ? steps[i] : events[i - steps.Length]) ? '1' : '0';
         }
 
+        var lineKey = new char[numbers.Length];
         for (var i = 0; i < numbers.Length; i++)
         {
-            numbers[i] = NumberOf(_costs[i], world);
+            numbers[i] = NumberOf(_lines[i]);
+            lineKey[i] = (char)(numbers[i] is { } number ? 1 + PlaceOf(number, _numbers[i]) : 0);
         }
 
-        return new(
-            string.Create(isIn.Length, isIn, (key, flags) => Write(key, flags)),
-            KeyOf(numbers),
-            () => [.. _steps.Where((_, i) => isIn[i]).Select(s => s.Item)],
-            () => [.. _costs.Select((c, i) => (c.Cost.Item, numbers[i])).Where(c => c.Item2 is not null).Select(c => (c.Item, c.Item2!.Value))]);
+        return new(new(key), new(lineKey), steps, events, numbers);
     }
 
-    private static void Write(Span<char> key, bool[] flags)
+    /// <summary>The contents of a world that differs from another in no more than the listed steps, events and lines; the other's where it differs in none.</summary>
+    public WorldContent Read(WorldContent other, Affected affected)
     {
-        for (var i = 0; i < flags.Length; i++)
+        var differs = false;
+        foreach (var s in affected.Steps)
         {
-            key[i] = flags[i] ? '1' : '0';
+            differs |= _steps[s].Holds(_world) != other.Steps[s];
         }
+
+        foreach (var e in affected.Events)
+        {
+            differs |= _events[e].Holds(_world) != other.Events[e];
+        }
+
+        foreach (var l in affected.Lines)
+        {
+            differs |= NumberOf(_lines[l]) != other.Numbers[l];
+        }
+
+        return differs ? Read() : other;
     }
 
-    private static string KeyOf(decimal?[] numbers)
+    private decimal? NumberOf((WorldTest Test, int Slot, Unit? Unit) line) =>
+        !line.Test.Holds(_world) ? null : line.Slot < 0 ? 1 : Quantities.Of(_world.ValueAt(line.Slot), line.Unit);
+
+    // Numbers of one line are told apart by the order in which they first came.
+    private static int PlaceOf(decimal number, List<decimal> seen)
     {
-        var key = new StringBuilder(numbers.Length * 2);
-        foreach (var number in numbers)
+        var at = seen.IndexOf(number);
+        if (at < 0)
         {
-            key.Append(' ').Append(number switch
-            {
-                null => "",
-                1 => "1",
-                { } other => other.ToString(CultureInfo.InvariantCulture),
-            });
+            seen.Add(number);
+            at = seen.Count - 1;
         }
 
-        return key.ToString();
+        return at;
     }
-
-    private static bool IsIn<T>(Planned<T> item, DefiniteWorld world)
-        where T : Rule => item.State == ItemState.Settled || world.Holds(item.Item.Head.AppliesIf);
-
-    private decimal? NumberOf((Planned<Cost> Cost, bool Named) line, DefiniteWorld world) =>
-        line.Named || IsIn(line.Cost, world) ? Quantities.Of(line.Cost.Item, world.ValueOf, way.Guidance) : null;
 }

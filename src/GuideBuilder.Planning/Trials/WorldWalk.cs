@@ -5,48 +5,106 @@ using GuideBuilder.Planning.Worlds;
 namespace GuideBuilder.Planning.Trials;
 
 /// <summary>Goes through the worlds of a way, all of them or a sample, one at a time in the same object.</summary>
-internal sealed class WorldWalk(WayCase way, ImmutableArray<Question> unknown)
+internal sealed class WorldWalk
 {
-    private readonly DefiniteWorld _world = new(way.Facts, way.Rules, way.Guidance.Tables);
-    private readonly ImmutableArray<Candidate>[] _fixed = [.. unknown.Select(q => q.WeightsIf.IsEmpty ? Candidates.Of(q, _ => false) : default)];
+    /// <summary>The place of an answer that a world does not ask for, or that stays blank.</summary>
+    public const int None = -1;
 
-    /// <summary>Shows every world with its share, in order, until the visitor has seen enough; whether it has seen all.</summary>
-    public bool All(Func<DefiniteWorld, double, bool> visit) => From(0, new Value?[unknown.Length], 1, visit);
+    private readonly WayCase _way;
+    private readonly DefiniteWorld _world;
+    private readonly ImmutableArray<Question> _unknown;
+    private readonly int[] _slots;
+    private readonly WorldTest[] _asked;
+    private readonly (WorldTest When, ImmutableArray<Candidate> Candidates)[][] _candidates;
 
-    /// <summary>A sampled world for each trial.</summary>
-    public IEnumerable<DefiniteWorld> Sample(int trials)
+    /// <summary>A walk over the worlds of those unknown questions.</summary>
+    public WorldWalk(WayCase way, DefiniteWorld world, ImmutableArray<Question> unknown)
     {
-        var draws = unknown.Select(q => Draws.Of(way.Occasion.Seed, q.Name, "answer", trials)).ToArray();
+        (_way, _world, _unknown) = (way, world, unknown);
+        _slots = [.. unknown.Select(q => world.SlotOf(q.Name))];
+        _asked = [.. unknown.Select(q => world.TestOf(q.AskIf))];
+        _candidates = [.. unknown.Select(q => q.WeightsIf.Select(w => (world.TestOf(w.When), Candidates.Of(q, c => ReferenceEquals(c, w.When)))).Append((WorldTest.Always, Candidates.Of(q, _ => false))).ToArray())];
+    }
+
+    /// <summary>The questions, in written order.</summary>
+    public ImmutableArray<Question> Unknown => _unknown;
+
+    /// <summary>What each question may turn out to be, in written order.</summary>
+    public ImmutableArray<Candidate> CandidatesOf(int question) => _candidates[question][^1].Candidates;
+
+    /// <summary>Shows every world with its share and the place of what it takes for each question (none where it is not asked), in order, until the visitor has seen enough; whether it has seen all.</summary>
+    public bool All(Func<double, int[], bool> visit) => From(0, new int[_unknown.Length], 1, visit);
+
+    /// <summary>Goes to a sampled world for each trial, and shows what it takes for each question.</summary>
+    public void Sample(int trials, Action<int, int[]> visit)
+    {
+        var draws = _unknown.Select(q => DrawsOf(q, trials)).ToArray();
         for (var trial = 0; trial < trials; trial++)
         {
+            var taken = new int[_unknown.Length];
             _world.Clear();
-            for (var i = 0; i < unknown.Length; i++)
+            for (var i = 0; i < taken.Length; i++)
             {
-                _world.Take(unknown[i].Name, Drawn(CandidatesAt(i), draws[i][trial]));
+                Take(i, taken[i] = Drawn(CandidatesAt(i), draws[i][trial]));
             }
 
-            yield return _world;
+            visit(trial, taken);
         }
     }
 
+    /// <summary>
+    /// Goes to the world of each of the first sampled trials again with one answer forced, the others as that answer leaves them; shows only worlds that ask the question.
+    /// Later are the questions whose being asked or whose weights may depend on it.
+    /// </summary>
+    public void Force(int[][] sampled, int question, int answer, ImmutableArray<int> later, Action<int> visit)
+    {
+        var draws = later.Select(q => DrawsOf(_unknown[q], sampled.Length)).ToArray();
+        for (var trial = 0; trial < sampled.Length; trial++)
+        {
+            var taken = sampled[trial];
+            if (taken[question] == None)
+            {
+                continue;
+            }
+
+            _world.Clear();
+            for (var i = 0; i < taken.Length; i++)
+            {
+                Take(i, i == question ? answer : taken[i]);
+            }
+
+            for (var i = 0; i < later.Length; i++)
+            {
+                Take(later[i], Drawn(CandidatesAt(later[i]), draws[i][trial]));
+            }
+
+            visit(trial);
+        }
+    }
+
+    private uint[] DrawsOf(Question question, int trials) => Draws.Of(_way.Occasion.Seed, question.Name, "answer", trials);
+
+    private void Take(int i, int answer) => _world.Take(_slots[i], answer == None ? null : CandidatesOf(i)[answer].Value);
+
     // What a world has taken is told again from the start, because what follows may have been told otherwise.
-    private bool From(int at, Value?[] taken, double share, Func<DefiniteWorld, double, bool> visit)
+    private bool From(int at, int[] taken, double share, Func<double, int[], bool> visit)
     {
         _world.Clear();
         for (var i = 0; i < at; i++)
         {
-            _world.Take(unknown[i].Name, taken[i]);
+            Take(i, taken[i]);
         }
 
-        if (at == unknown.Length)
+        if (at == taken.Length)
         {
-            return visit(_world, share);
+            return visit(share, taken);
         }
 
-        foreach (var candidate in CandidatesAt(at) is { IsEmpty: false } some ? some.Where(c => c.Share > 0) : [new(null!, 1, true)])
+        var candidates = CandidatesAt(at);
+        for (var c = candidates.IsEmpty ? None : 0; c < candidates.Length; c++)
         {
-            taken[at] = candidate.Value;
-            if (!From(at + 1, taken, share * candidate.Share, visit))
+            taken[at] = c;
+            if ((c == None || candidates[c].Share > 0) && !From(at + 1, taken, c == None ? share : share * candidates[c].Share, visit))
             {
                 return false;
             }
@@ -56,21 +114,34 @@ internal sealed class WorldWalk(WayCase way, ImmutableArray<Question> unknown)
     }
 
     // Empty where this world does not ask the question, or where its answer stays blank.
-    private ImmutableArray<Candidate> CandidatesAt(int i) =>
-        !_world.Holds(unknown[i].AskIf) ? [] : _fixed[i].IsDefault ? Candidates.Of(unknown[i], _world.Holds) : _fixed[i];
+    private ImmutableArray<Candidate> CandidatesAt(int i)
+    {
+        if (!_asked[i].Holds(_world))
+        {
+            return [];
+        }
 
-    private static Value? Drawn(ImmutableArray<Candidate> candidates, uint draw)
+        var at = 0;
+        while (!_candidates[i][at].When.Holds(_world))
+        {
+            at++;
+        }
+
+        return _candidates[i][at].Candidates;
+    }
+
+    private static int Drawn(ImmutableArray<Candidate> candidates, uint draw)
     {
         var below = 0d;
-        foreach (var candidate in candidates)
+        for (var i = 0; i < candidates.Length - 1; i++)
         {
-            below += candidate.Share;
+            below += candidates[i].Share;
             if (Draws.Happens(draw, below))
             {
-                return candidate.Value;
+                return i;
             }
         }
 
-        return candidates.IsEmpty ? null : candidates[^1].Value;
+        return candidates.Length - 1;
     }
 }

@@ -1,6 +1,7 @@
 using GuideBuilder.Planning.Costs;
 using GuideBuilder.Planning.Derived;
 using GuideBuilder.Planning.Steps;
+using GuideBuilder.Planning.Trials;
 
 namespace GuideBuilder.Planning.Ways;
 
@@ -19,10 +20,10 @@ internal sealed record WayPlan(
     Scheduling Scheduling)
 {
     /// <summary>Plans a way in full: first what needs no dates, then the dates, then what is read off them.</summary>
-    public static (WayPlan? Plan, IEnumerable<Fault> Faults) Of(WayCase way, PartyCalendars calendars, int trials)
+    public static (WayPlan? Plan, IEnumerable<Fault> Faults) Of(WayCase way, PartyCalendars calendars, Effort effort, bool isChosen)
     {
         var steps = Items.Plan(way.Guidance.Steps, way.Lookup);
-        var (scheduled, faults) = Scheduling.Of(way, steps, calendars, trials);
+        var (scheduled, faults) = Scheduling.Of(way, steps, calendars, effort, isChosen ? effort.Many : effort.Few);
         if (scheduled is null)
         {
             return (null, faults);

@@ -5,6 +5,9 @@ internal sealed class StepReader(Desk desk)
 {
     private const int MostDays = 3650;
     private const int MostHours = 24;
+    // Outside a meeting hours are work spread over the days that the step takes.
+    private const int MostWork = 400;
+
 
     private static readonly (string Word, DayCount Means)[] DayWords = [("working days", DayCount.WorkingDays), ("calendar days", DayCount.CalendarDays)];
     private static readonly Read<DayCount> ReadDays = Values.OneOf(DayWords);
@@ -43,6 +46,7 @@ internal sealed class StepReader(Desk desk)
             OnDaysOf = desk.References(fields, "on-days-of", Kinds.Party),
             EachTime = fields.Find("each-time", Values.YesNo, false),
             LoggedAs = fields.Find<LoggedAs?>("logged-as", (node, _) => desk.One(node, "a happening", Logged), null),
+            MayHappen = desk.List(fields.Node("may-happen"), "a chance event", f => Event(f, head.Basis)),
             Again = fields.Find<Model.Duration?>("again", (node, _) => desk.One(node, "a duration", f => OneDuration(f, head.Basis)), null),
         };
     }
@@ -50,11 +54,40 @@ internal sealed class StepReader(Desk desk)
     private LoggedAs Logged(Fields fields) =>
         new(fields.Need("event", Values.OneOf(LogWords.Happenings), LogKind.Noted), desk.NeedReference(fields, "with", Kinds.Party));
 
+    private ChanceEvent Event(Fields fields, Basis ofStep)
+    {
+        var basis = desk.Basis(fields, required: false);
+        return new(
+            fields.Need("id", Values.Id, ""),
+            fields.NeedText("title"),
+            desk.Condition(fields, "applies-if", ConditionScope.Rules),
+            fields.Need("chance", Chance, 0m),
+            fields.Find<Model.Duration?>("takes-more", (node, _) => desk.One(node, "a duration", f => OneDuration(f, basis)), null),
+            desk.FindReference(fields, "price", Kinds.Price),
+            fields.NeedText("because"),
+            basis.Sources.IsEmpty ? ofStep : basis,
+            fields.Place);
+    }
+
+    private static decimal Chance(Node node, FaultList faults)
+    {
+        var share = Desk.AmountIn(Unit.Of("%"))(node, faults) / 100;
+        if (share is < 0 or > 1)
+        {
+            faults.Add(ReadingFaults.OutOfRange(node.Place, Invariant($"{share:0.###}"), Quantity.Of(0, "%"), Quantity.Of(100, "%")));
+        }
+
+        return share;
+    }
+
     private static int Order(Fields fields, string? meeting) =>
         meeting is null ? 0 : fields.Need("order", Values.Whole(1, 99), 1);
 
-    private ThreePoint? Hours(Fields fields, string? meeting) =>
-        meeting is null ? null : fields.Need<ThreePoint?>("hours", (node, _) => desk.One(node, "hours", f => desk.ThreePoint(f, Within(MostHours))), null);
+    private ThreePoint? Hours(Fields fields, string? meeting)
+    {
+        ThreePoint? Read(Node node, FaultList faults) => desk.One(node, "hours", f => desk.ThreePoint(f, Within(meeting is null ? MostWork : MostHours)));
+        return meeting is null ? fields.Find<ThreePoint?>("hours", Read, null) : fields.Need<ThreePoint?>("hours", Read, null);
+    }
 
     private Model.Duration Takes(Fields fields, Basis basis) =>
         fields.Need("takes", (node, _) => desk.One(node, "a duration", f => OneDuration(f, basis)), new Model.Duration(ThreePoint.Zero, DayCount.WorkingDays, basis));

@@ -30,7 +30,10 @@ internal sealed class TableReader(Desk desk)
         fields.Need("id", Values.Id, ""),
         fields.Need("factors", (node, _) => Factors(node), FrozenDictionary<string, decimal>.Empty),
         desk.Basis(fields, required: true),
-        fields.Place);
+        fields.Place)
+    {
+        Together = fields.Find("together", Desk.AmountIn(Percent), 0m) * Percent.InBase,
+    };
 
     /// <summary>The holiday list in an entry.</summary>
     public HolidayList ReadHolidays(Fields fields) => new(

@@ -10,11 +10,11 @@ internal sealed class Ranges
     /// <summary>From £1,400 to £3,100, most likely £2,050.</summary>
     internal string Money(ThreePoint sums, Unit currency) => Say("", sums, s => Figures.Rough(s, currency));
 
-    /// <summary>From 3 to 6 hours, most likely 4.</summary>
-    internal string Hours(ThreePoint hours) => Say("hour", hours, Figures.Plain);
+    /// <summary>From 3¼ to 10½ hours, most likely 5.</summary>
+    internal string Hours(ThreePoint hours) => Say("hour", hours, Figures.Hours);
 
     /// <summary>An amount of days or hours in whichever unit it is counted.</summary>
-    internal string Of(Model.Duration takes) => Say(UnitName(takes.Unit), takes.Amount, Figures.Plain);
+    internal string Of(Model.Duration takes) => Say(UnitName(takes.Unit), takes.Amount, takes.Unit == DayCount.Hours ? Figures.Hours : Figures.Plain);
 
     private static string UnitName(DayCount unit) => unit switch
     {
@@ -28,7 +28,7 @@ internal sealed class Ranges
     private string Say(string unit, ThreePoint amount, Func<decimal, string> write)
     {
         var (low, likely, high) = (write(amount.Low), write(amount.Likely), write(amount.High));
-        var name = unit.Length == 0 ? "" : " " + _phrases.Count($"unit-{unit}", low == high ? amount.Low : 2);
+        var name = unit.Length == 0 ? "" : " " + _phrases.Count($"unit-{unit}", amount.High);
         return low == high ? low + name
             : likely == low || likely == high ? _phrases.Say("from-to", ("0", low), ("1", high + name))
             : _phrases.Say("range-likely", ("from", low), ("to", high + name), ("likely", likely));

@@ -4,6 +4,7 @@ using GuideBuilder.Planning;
 using GuideBuilder.Planning.Derived;
 using GuideBuilder.Reading;
 using GuideBuilder.Rendering;
+using GuideBuilder.Rendering.Data;
 using GuideBuilder.Rendering.Pages;
 using NodaTime;
 using FaultList = GuideBuilder.Rendering.FaultList;
@@ -51,7 +52,7 @@ internal sealed class Home
     public static Home Of(SourceText file)
     {
         var answers = AnswerReader.Read(file, Content.Guidance);
-        var plan = answers.Then(a => FactDeriver.Derive(a, Content.Guidance)).Then(f => Planner.Plan(f, Content.Guidance, new(Today, Occasion.DefaultSeed, EditionKind.Householder), Trials, Trials));
+        var plan = answers.Then(a => FactDeriver.Derive(a, Content.Guidance)).Then(f => Planner.Plan(f, Content.Guidance, new(Today, Occasion.DefaultSeed, EditionKind.Householder), new(Trials, Trials, -1)));
         Findings.AreNone(plan.Faults.Where(f => f.Severity == Severity.Error).Select(f => f.ToString()));
         return new(plan.Value!);
     }
@@ -64,6 +65,9 @@ internal sealed class Home
 
     /// <summary>The pages and their blocks, in reading order.</summary>
     public IEnumerable<Page> Made => _bindery.Value.Outline.Select(l => PageMaker.Make(_bindery.Value, l));
+
+    /// <summary>The plan as the handbook's data file gives it.</summary>
+    public string Data => Encoding.UTF8.GetString(PlanData.Write(Plan, Content.Guidance, _bindery.Value.Answers).Span);
 
     /// <summary>A fixed phrase of the handbook.</summary>
     public string Say(string label) => _bindery.Value.Say(label);

@@ -53,8 +53,8 @@ public sealed class CostTests
         var plan = Plan();
 
         Assert.Equal((ItemState.Open, false), (Line(plan, "shoring").Cost.State, Line(plan, "shoring").Added));
-        Assert.Equal(1320 + 98.72m, plan.Money.Gross.Likely);
-        Assert.Equal(220 + 16.45m, plan.Money.Vat.Likely);
+        Assert.Equal(1320 + 98.72m, plan.Money.Base);
+        Assert.Equal(220 + 16.45m, plan.Money.BaseVat);
     }
 
     [Fact]

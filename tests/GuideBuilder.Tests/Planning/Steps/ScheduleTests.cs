@@ -91,11 +91,11 @@ public sealed class ScheduleTests
     }
 
     [Fact]
-    public void The_households_hours_are_its_hour_steps_and_its_working_days()
+    public void The_households_hours_are_those_given_for_its_duties_and_nothing_for_a_wait()
     {
-        var plan = Plan([Small.Step("dig", 2, "household"), Small.Step("ring", 0, "household") with { Takes = Small.Takes(DayCount.Hours, 0.5m, 1, 2) }, Small.Step("joint", 3)]);
+        var plan = Plan([Small.Step("dig", 2, "household") with { Hours = ThreePoint.Certain(6) }, Small.Step("ring", 0, "household") with { Takes = Small.Takes(DayCount.Hours, 1, 1, 1) }, Small.Step("wait", 9, "household"), Small.Step("joint", 3) with { Hours = ThreePoint.Certain(5) }]);
 
-        Assert.Equal(ThreePoint.Of(16.5m, 17, 18), plan.Schedule.HouseholdHours);
+        Assert.Equal(ThreePoint.Certain(7), plan.Schedule.HouseholdHours);
     }
 
     [Fact]
