@@ -36,7 +36,7 @@ internal static class Loading
             all.Write(piece, 0, got);
         }
 
-        return new SourceText(path.Replace('\\', '/'), all.ToArray());
+        return new SourceText(path.Replace(Path.DirectorySeparatorChar, '/'), all.ToArray());
     });
 
     /// <summary>Runs what reads a path; what the machine says against it becomes a fault of the shell.</summary>
