@@ -1,5 +1,5 @@
-using GuideBuilder.HandbookTests.Support;
 using GuideBuilder.HandbookTests.Shell;
+using GuideBuilder.HandbookTests.Support;
 
 namespace GuideBuilder.HandbookTests.Hostile;
 
