@@ -1,3 +1,4 @@
+using GuideBuilder.Planning.Costs;
 using GuideBuilder.Planning.Electrical;
 using GuideBuilder.Planning.Ground;
 using GuideBuilder.Planning.Hazards;
@@ -76,6 +77,11 @@ public static class Planner
             Electrical = ElectricalSheets.Of(plan.Case.KnownOrAbsent, guidance.Tables),
             Ground = GroundSheets.Of(plan.Case.KnownOrAbsent, plan.Case.InWorldOrAbsent, guidance.Tables),
             Siting = SitingRules.Of(plan.Case.KnownOrAbsent, guidance.Tables),
+        };
+        whole = whole with
+        {
+            Events = [.. plan.Scheduling.Trials.Events.Select(e => new PlannedEvent(e.Step, e.Event, e.Share, plan.Costs.FirstOrDefault(c => c.Cost.Item.Id == e.Event.Cost)))],
+            QuotationChecks = QuotationChecks.Of(plan),
         };
         whole = whole with { FindOutFirst = FindOutFirst.Of(plan, whole.OpenQuestions, world, effort.Threads), Idle = FindOutFirst.Idle(plan, whole.OpenQuestions) };
         return whole.IsBeyond ? Undated(whole) : whole;

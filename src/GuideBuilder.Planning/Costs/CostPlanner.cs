@@ -48,7 +48,7 @@ internal static class CostPlanner
         var price = PriceOf(cost.Item, way.Guidance);
         var quantity = Quantities.Of(cost.Item, name => way.InWorld(name).Value, way.Guidance);
         var counts = way.IsInWorld(cost.Item) || (cost.IsPresent && Quotations.Names(way.Facts.Answers, cost.Item.Id, way.Occasion.Today));
-        var added = counts && quantity is not null && IsInOurMoney(cost.Item, way);
+        var added = counts && !way.Guidance.ChanceCosts.Contains(cost.Item.Id) && quantity is not null && IsInOurMoney(cost.Item, way);
         return new(cost, price, quantity ?? 1, ThreePoint.Zero, 0, ThreePoint.Zero, null, null, added);
     }
 

@@ -129,7 +129,7 @@ internal sealed class Outlook
 
     private DrawnEvent EventOf(ChanceEvent e, int step)
     {
-        var price = _way.Guidance.Tables.Prices.FirstOrDefault(p => p.Id == e.Price);
+        var price = _way.Guidance.Costs.FirstOrDefault(c => c.Id == e.Cost) is { } cost ? CostPlanner.PriceOf(cost, _way.Guidance) : null;
         return new(
             step,
             e,

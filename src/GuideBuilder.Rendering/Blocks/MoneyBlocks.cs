@@ -10,32 +10,27 @@ internal static class MoneyBlocks
     {
         var present = bindery.Plan.Costs.Where(c => c.Cost.IsPresent).ToList();
         var added = present.Where(c => c.Added).ToList();
-        var open = present.Where(c => !c.Added).ToList();
+        var open = present.Where(c => !c.Added && !bindery.Guidance.ChanceCosts.Contains(c.Cost.Item.Id)).ToList();
         var rows = added.Select(c => Row(bindery, c)).ToList();
         return
         [
             .. Make.Grid(bindery, "costs-caption", ["column-line", "column-invoiced-by", "column-net#", "column-vat#", "column-gross#", "column-range"], rows.Count == 0 || bindery.Plan.IsBeyond ? rows : [.. rows, Sum(bindery, added)]),
             .. Make.Under(bindery, "costs-open", Open(bindery, open)),
+            .. Make.Under(bindery, "events-head", EventBlocks.Of(bindery)),
             .. added.Where(c => !c.Cost.Item.About.IsEmpty).Select(c => About(bindery, c)),
         ];
     }
 
-    /// <summary>What falls due when, in order of date.</summary>
-    internal static ImmutableArray<Block> CashFlow(Bindery bindery)
-    {
-        var currency = bindery.Plan.Money.Currency;
-        var due = bindery.Plan.Costs.Where(c => c is { Cost.IsPresent: true, Added: true, Due: not null }).OrderBy(c => c.Due).ToList();
-        var running = 0m;
-        var rows = due.Select(c => Make.Row(null, bindery.Dates.Say(c.Due!.Value), bindery.Link(c.Cost.Item.Id), Phrase.Of(Figures.Exact(c.Gross.Likely, currency)), Phrase.Of(Figures.Exact(running += c.Gross.Likely, currency))));
-        return Make.Grid(bindery, "cash-caption", ["column-due", "column-line", "column-gross#", "column-so-far#"], rows.ToList());
-    }
-
     /// <summary>The papers that the household holds.</summary>
-    internal static ImmutableArray<Block> Papers(Bindery bindery) => bindery.Plan.Occasion.Edition == EditionKind.Public ? [] : Make.Grid(
-        bindery,
-        "papers-caption",
-        ["column-paper", "column-from", "column-dated", "column-valid-until", "column-amount#"],
-        bindery.Plan.Answers.Papers.Select(p => Paper(bindery, p)));
+    internal static ImmutableArray<Block> Papers(Bindery bindery) => bindery.Plan.Occasion.Edition == EditionKind.Public ? [] :
+    [
+        .. Make.Grid(
+            bindery,
+            "papers-caption",
+            ["column-paper", "column-from", "column-dated", "column-valid-until", "column-amount#"],
+            bindery.Plan.Answers.Papers.Select(p => Paper(bindery, p))),
+        .. QuotationBlocks.Of(bindery),
+    ];
 
     private static GridRow Row(Bindery bindery, PlannedCost cost)
     {
@@ -54,7 +49,7 @@ internal static class MoneyBlocks
     {
         var currency = bindery.Plan.Money.Currency;
         var (net, gross) = (added.Sum(c => c.Net.Likely), added.Sum(c => c.Gross.Likely));
-        return Make.Row(null, Phrase.Of(bindery.Say("cost-sum")), Phrase.Empty, Phrase.Of(Figures.Exact(net, currency)), Phrase.Of(Figures.Exact(gross - net, currency)), Phrase.Of(Figures.Exact(gross, currency)), Phrase.Of(bindery.Money(bindery.Plan.Money.Gross))) with { IsSum = true };
+        return Make.Row(null, Phrase.Of(bindery.Say("cost-sum")), Phrase.Empty, Phrase.Of(Figures.Exact(net, currency)), Phrase.Of(Figures.Exact(gross - net, currency)), Phrase.Of(Figures.Exact(gross, currency)), Phrase.Empty) with { IsSum = true };
     }
 
     private static ImmutableArray<Block> Open(Bindery bindery, List<PlannedCost> open) => open.Count == 0 ? [] : Make.Grid(

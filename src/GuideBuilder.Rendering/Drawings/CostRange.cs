@@ -22,8 +22,8 @@ internal static class CostRange
         ImmutableArray<(string Name, ThreePoint Amount)> rows = [(bindery.Say("cost-whole"), money.Gross), .. lines.Select(l => (l.Cost.Item.Title.Words, l.Gross))];
         return
         [
-            new Block.Prose(Phrase.Of(bindery.Say("cost-range-words", ("0", bindery.Money(money.Gross))))),
-            new Block.Drawing("drawing-cost-range", bindery.Say("drawing-cost-range"), bindery.Say("drawing-cost-range-words", ("0", bindery.Money(money.Gross))), Draw(rows, money.Currency)),
+            new Block.Prose(Phrase.Of(bindery.Say("cost-range-words", ("0", bindery.Ranges.Total(money.Gross, money.Currency))))),
+            new Block.Drawing("drawing-cost-range", bindery.Say("drawing-cost-range"), bindery.Say("drawing-cost-range-words", ("0", bindery.Ranges.Total(money.Gross, money.Currency))), Draw(rows, money.Currency)),
             .. Make.Grid(bindery, "cost-range-caption", ["column-line", "low#", "likely#", "high#"], rows.Select(r => Row(r.Name, r.Amount, money.Currency))),
         ];
     }

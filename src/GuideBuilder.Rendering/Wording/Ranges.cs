@@ -10,6 +10,10 @@ internal sealed class Ranges
     /// <summary>From £1,400 to £3,100, most likely £2,050.</summary>
     internal string Money(ThreePoint sums, Unit currency) => Say("", sums, s => Figures.Rough(s, currency));
 
+    /// <summary>What trials come to, rounded outward: from £1,400 to £3,100 in eight of ten cases, £2,050 in the middle. One sum where it is certain.</summary>
+    internal string Total(ThreePoint sums, Unit currency) => sums.Low == sums.High ? Figures.Exact(sums.Low, currency) : _phrases.Say(
+        "range-of-trials", ("from", Figures.Down(sums.Low, currency)), ("to", Figures.Up(sums.High, currency)), ("middle", Figures.About(sums.Likely, currency)));
+
     /// <summary>From 3 to 6 hours, most likely 4.</summary>
     internal string Hours(ThreePoint hours) => Say("hour", hours, Figures.Plain);
 
