@@ -3,6 +3,7 @@ using GuideBuilder.Planning;
 using GuideBuilder.Planning.Derived;
 using GuideBuilder.Reading;
 using GuideBuilder.Rendering;
+using GuideBuilder.Rendering.Data;
 
 namespace GuideBuilder.Cli;
 
@@ -23,7 +24,7 @@ internal static class Guide
             .Then(facts => Planner.Plan(facts, guidance, occasion(facts.Answers)));
 
     /// <summary>From an answers file to a handbook, in memory.</summary>
-    internal static Staged<BoundBook> Bind(SourceText answers, Guidance guidance, Func<AnswerSet, Occasion> occasion) =>
+    internal static Staged<BoundBook> Bind(SourceText answers, Guidance guidance, Func<AnswerSet, Occasion> occasion, EarlierPlan? earlier = null) =>
         Plan(answers, guidance, occasion)
-            .Then(plan => Handbook.Render(plan, guidance));
+            .Then(plan => Handbook.Render(plan, guidance, earlier));
 }

@@ -50,6 +50,24 @@ internal static class ShellFaults
     internal static ShellFault SameHandbookTwice(string id, string first, string second) =>
         Use("HB4015", $"{first} and {second} would both make the handbook '{id}'", "Give one of them another id under handbook.");
 
+    /// <summary><c>--browser /opt/no-such-browser</c></summary>
+    internal static ShellFault BrowserMissing(string named) =>
+        Disk("HB4016", named, "is not an installed program", "Name a browser of the Chromium family, or leave --browser out to have one found.");
+
+    /// <summary><c>--pdf</c> on a machine without such a browser.</summary>
+    internal static ShellFault NoBrowser() =>
+        new(Exit.Disk, "HB4017", "no browser of the Chromium family was found to print with.", "Install one, name it with --browser, or leave --pdf out and print paper.html yourself.");
+
+    /// <summary>A browser that ends without having printed.</summary>
+    internal static ShellFault BrowserFailed(string program, string page) =>
+        Disk("HB4018", program, $"did not print {page}; nothing was written", "Try another browser with --browser, or leave --pdf out.");
+
+    /// <summary><c>--since old/plan.json</c> with two answers files.</summary>
+    internal static ShellFault SinceNeedsOne() => Use("HB4019", "--since goes with one answers file only", "Bind each home by itself.");
+
+    /// <summary><c>--browser chromium</c> without <c>--pdf</c>.</summary>
+    internal static ShellFault BrowserWithoutPdf() => Use("HB4020", "--browser says who prints, and nothing is to be printed", "Add --pdf, or leave --browser out.");
+
     private static ShellFault Disk(string code, string path, string wrong, string right) => new(Exit.Disk, code, $"{path}: {wrong}.", right);
 
     private static ShellFault Use(string code, string wrong, string right) => new(Exit.WrongUse, code, $"{wrong}.", right);

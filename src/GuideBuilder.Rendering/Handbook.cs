@@ -12,10 +12,13 @@ public static class Handbook
 {
     private static readonly ImmutableArray<string> LookFiles = ["stylesheet.css", "ticks.js"];
 
+    // Each is the whole book for paper; the stylesheet sets the second in large letters.
+    private static readonly ImmutableArray<string> Editions = ["paper", "large-print"];
+
     private const string FrameFile = "frame.html";
 
-    /// <summary>The files of the handbook: pages, stylesheet, script, plan data and the paper edition. Every mistake in pages, labels and look is reported at once.</summary>
-    public static Staged<BoundBook> Render(Plan plan, Guidance guidance)
+    /// <summary>The files of the handbook: pages, stylesheet, script, plan data and the paper edition; given the plan of an earlier binding, the cover says what changed. Every mistake in pages, labels and look is reported at once.</summary>
+    public static Staged<BoundBook> Render(Plan plan, Guidance guidance, EarlierPlan? earlier = null)
     {
         var faults = new FaultList();
         foreach (var name in LookFiles.Add(FrameFile).Add(BookOrder.FileName).Where(n => !guidance.Look.Files.ContainsKey(n)))
@@ -23,25 +26,35 @@ public static class Handbook
             faults.Add(RenderingFaults.LookMissing(name));
         }
 
-        return faults.All.Any() ? Staged<BoundBook>.From(null, faults.All) : Bind(plan, guidance, faults);
+        if (earlier is not null && earlier.Handbook != plan.Answers.Handbook.Id)
+        {
+            faults.Add(RenderingFaults.EarlierPlanOfAnother(earlier.Handbook, plan.Answers.Handbook.Id));
+        }
+
+        return faults.All.Any() ? Staged<BoundBook>.From(null, faults.All) : Bind(plan, guidance, earlier, faults);
     }
 
-    private static Staged<BoundBook> Bind(Plan plan, Guidance guidance, FaultList faults)
+    private static Staged<BoundBook> Bind(Plan plan, Guidance guidance, EarlierPlan? earlier, FaultList faults)
     {
-        var bindery = Open(plan, guidance, faults);
+        var bindery = Open(plan, guidance, faults) with { Earlier = earlier };
         var pages = Pages(bindery);
-        var addresses = Addresses.Of(pages, bindery.LeftOut, faults);
+        IReadOnlyList<Page> apart = [.. bindery.Apart.Select(l => PageMaker.Make(bindery, l))];
+        var addresses = Addresses.Of([.. pages, .. apart], bindery.LeftOut, faults);
         var frame = new Frame(guidance.Look.Files[FrameFile], bindery);
         ImmutableArray<BoundFile> files =
         [
             .. pages.Select((p, i) => Text(Manner.FileOf(p.Id), frame.Around(p.Id, KindOf(p.Kind), p.Title, p.Number, PageWriter.Write(p, Manner.Files, addresses, bindery.Labels, faults), i + 1 < pages.Count ? bindery.Outline[i + 1] : null))),
-            Text(PaperEdition.FileName, PaperEdition.Of(pages, frame, addresses, bindery)),
-            .. LookFiles.Select(n => Text(n == "stylesheet.css" ? "style.css" : n, guidance.Look.Files[n].Words.ReplaceLineEndings("\n"))),
-            new BoundFile("plan.json", PlanData.Write(plan)),
+            .. apart.Select(p => Text(Manner.FileOf(p.Id), frame.Around(p.Id, "apart", p.Title, "", PageWriter.Write(p, Manner.Files, addresses, bindery.Labels, faults), null))),
+            .. Editions.SelectMany(e => PaperEdition.Of(e, pages, frame, addresses, bindery)).Select(f => Text(f.Name, f.Text)),
+            Text("style.css", Look(guidance, "stylesheet.css") + frame.PaperEdges()),
+            Text("ticks.js", Look(guidance, "ticks.js")),
+            .. PlanFiles.Of(bindery),
             .. CalendarFile.Of(bindery),
         ];
-        return Staged<BoundBook>.From(new BoundBook(plan.Answers.Handbook.Id, files), faults.All);
+        return Staged<BoundBook>.From(new BoundBook(plan.Answers.Handbook.Id, files) { ForPaper = [.. apart.Select(p => Manner.FileOf(p.Id)), .. files.Select(f => f.Name).Where(n => n.StartsWith(Editions[0], StringComparison.Ordinal))] }, faults.All);
     }
+
+    private static string Look(Guidance guidance, string name) => guidance.Look.Files[name].Words.ReplaceLineEndings("\n");
 
     private static string KindOf(PageKind kind) => kind.ToString().ToLowerInvariant();
 
@@ -77,6 +90,6 @@ public static class Handbook
             Items = items,
         };
         var leftOut = guidance.Letters.Where(l => bindery.ReadPage(PageTitle.Rest(l)).IsEmpty).Select(l => l.Id).ToFrozenSet(StringComparer.Ordinal);
-        return bindery with { LeftOut = leftOut, Outline = Outline.Of(chapters, plan, guidance, leftOut, faults) };
+        return bindery with { LeftOut = leftOut, Outline = Outline.Of(chapters, plan, guidance, leftOut, faults), Apart = Outline.Apart(chapters, guidance, faults) };
     }
 }

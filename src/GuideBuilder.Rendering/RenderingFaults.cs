@@ -79,6 +79,14 @@ internal static class RenderingFaults
     internal static Fault ChapterKindUnknown(Place place, string kind) =>
         Error("HB3019", place, $"There are no pages of {kind}.", "Say pages of parties, ways, steps, hazards or letters.");
 
+    /// <summary>HB3020: the file of an earlier binding is not a plan that this program wrote. Example: <c>--since notes.json</c>.</summary>
+    internal static Fault NotAnEarlierPlan(Place place) =>
+        Error("HB3020", place, "This is not the plan of an earlier handbook.", "Name the plan.json that an earlier binding wrote; the public edition's tells no dates and will not do.");
+
+    /// <summary>HB3021: the earlier plan is of another handbook. Example: <c>--since other/plan.json</c>.</summary>
+    internal static Fault EarlierPlanOfAnother(string earlier, string now) =>
+        Error("HB3021", Place.None, $"The earlier plan is of the handbook {earlier}, this one is {now}.", "Name the plan.json of the same handbook.");
+
     private static Fault Error(string code, Place place, string wrong, string right) => new(code, Severity.Error, place, wrong, right);
 
     private static string Sentence(string message) => message.TrimEnd('.', ' ').ReplaceLineEndings(" ") + ".";

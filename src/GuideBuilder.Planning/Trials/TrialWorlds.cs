@@ -1,5 +1,3 @@
-using GuideBuilder.Planning.Ways;
-using GuideBuilder.Planning.Worlds;
 
 namespace GuideBuilder.Planning.Trials;
 

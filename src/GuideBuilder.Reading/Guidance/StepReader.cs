@@ -5,7 +5,9 @@ internal sealed class StepReader(Desk desk)
 {
     private const int MostDays = 3650;
     private const int MostHours = 24;
+    // Outside a meeting hours are work spread over the days that the step takes.
     private const int MostWork = 400;
+
 
     private static readonly (string Word, DayCount Means)[] DayWords = [("working days", DayCount.WorkingDays), ("calendar days", DayCount.CalendarDays)];
     private static readonly Read<DayCount> ReadDays = Values.OneOf(DayWords);

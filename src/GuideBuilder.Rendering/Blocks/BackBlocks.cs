@@ -18,6 +18,14 @@ internal static class BackBlocks
         ? [new Block.Prose(bindery.Labels.Compose("calendar-file", ("file", Phrase.Of(new Inline.Link(new Target.File(CalendarFile.Name), Phrase.Of(bindery.Say("calendar-file-name")))))))]
         : [];
 
+    /// <summary>The files for paper and for other programs, a line each.</summary>
+    internal static ImmutableArray<Block> DataFiles(Bindery bindery) => Make.List(
+    [
+        .. bindery.Apart.Select(l => Bindery.Link(l.Id, l.Title)),
+        .. new[] { ("file-paper", "paper.html"), ("file-large", "large-print.html"), ("file-costs", PlanFiles.Costs), ("file-plan", PlanFiles.Plan), ("file-schema", PlanFiles.Schema) }
+            .Select(f => Phrase.Of(new Inline.Link(new Target.File(f.Item2), Phrase.Of(bindery.Say(f.Item1))))),
+    ]);
+
     /// <summary>Terms and their meanings, by the alphabet.</summary>
     internal static ImmutableArray<Block> Glossary(Bindery bindery) =>
         [new Block.Definitions([.. bindery.Guidance.Terms.OrderBy(t => t.Word.Words, StringComparer.OrdinalIgnoreCase).Select(t => new Definition(t.Id, Term(bindery, t), bindery.Read(t.Meaning)))])];

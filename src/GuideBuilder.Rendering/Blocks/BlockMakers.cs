@@ -20,8 +20,10 @@ internal static class BlockMakers
     internal static FrozenDictionary<string, BlockMaker> ByName { get; } = new Dictionary<string, BlockMaker>(StringComparer.Ordinal)
     {
         ["stop-signs"] = HazardPanels.StopSigns,
+        ["changes"] = SinceBlocks.All,
         ["wish"] = CoverBlocks.Wish,
-        ["key-figures"] = CoverBlocks.KeyFigures,
+        ["key-figures"] = FigureBlocks.All,
+        ["where-in-short"] = WhereBlocks.InShort,
         ["where-you-are"] = WhereBlocks.WhereYouAre,
         ["next-actions"] = CoverBlocks.NextActions,
         ["top-hazards"] = HazardPanels.Top,
@@ -46,6 +48,8 @@ internal static class BlockMakers
         ["cash-flow"] = CashBlocks.Of,
         ["finish-chances"] = FinishChances.Of,
         ["papers"] = MoneyBlocks.Papers,
+        ["fatal-hazards"] = HazardPanels.Fatal,
+        ["data-files"] = BackBlocks.DataFiles,
         ["hazards"] = HazardPanels.Register,
         ["off-supply"] = StepBlocks.OffSupply,
         ["consents"] = PaperworkBlocks.Consents,

@@ -50,7 +50,7 @@ internal static class ClockBlocks
     private static Block.Entry Entry(Bindery bindery, Planned<Clock> planned)
     {
         var clock = planned.Item;
-        var starts = clock.StartsAtStep is { } step ? bindery.Link(step) : Phrase.Of(bindery.Say("clock-from-event"));
+        var starts = Starts(bindery, clock);
         return new Block.Entry(
             clock.Id,
             1,
@@ -63,6 +63,14 @@ internal static class ClockBlocks
                 .. Sides.Of(bindery, planned),
             ]);
     }
+
+    private static Phrase Starts(Bindery bindery, Clock clock) => (clock.StartsAt, clock.StartsAtStep) switch
+    {
+        (LogKind.Missed, _) => Phrase.Of(bindery.Say("clock-from-missed")),
+        (LogKind.Refused, null) => Phrase.Of(bindery.Say("clock-from-refused")),
+        (_, { } step) => bindery.Link(step),
+        _ => Phrase.Of(bindery.Say("clock-from-event")),
+    };
 
     private static string UnitOf(DayCount count) => count switch
     {

@@ -7,31 +7,19 @@ internal static class CoverBlocks
 {
     private const int ActionsShown = 3;
 
+    private static readonly ImmutableArray<(string Label, string Answer)> WishAnswers = [("wish-detail", "wish.detail"), ("wish-moves", "wish.moves"), ("wish-reason", "wish.reason")];
+
     private static readonly ImmutableArray<string> Emergencies = ["network-emergency", "emergency-services", "gas-emergency", "supplier-meter-emergency", "independent-network-emergency"];
 
-    /// <summary>The wish in one paragraph.</summary>
+    /// <summary>The wish in one paragraph: the household's own words, what must move and why, and the way that the book follows.</summary>
     internal static ImmutableArray<Block> Wish(Bindery bindery)
     {
         var way = bindery.Plan.ChosenWay;
-        var chosen = way.State == ItemState.Settled ? "wish-settled" : "wish-open";
-        return [new Block.Prose(bindery.Labels.Compose(chosen, ("way", bindery.Link(way.Item.Id)))), .. bindery.Read(way.Item.About)];
-    }
-
-    /// <summary>Cost, finish, hours off supply and the household's own hours, each as a range.</summary>
-    internal static ImmutableArray<Block> KeyFigures(Bindery bindery)
-    {
-        var plan = bindery.Plan;
-        return
-        [
-            new Block.Definitions(
-            [
-                One(bindery, "figure-cost", bindery.Total(plan.Money.Gross)),
-                One(bindery, "figure-finish", Finish(bindery, plan.Schedule)),
-                One(bindery, "figure-off-supply", Phrase.Of(bindery.Ranges.Hours(plan.Schedule.OffSupplyHours))),
-                One(bindery, "figure-own-hours", Phrase.Of(bindery.Ranges.Hours(plan.Schedule.HouseholdHours))),
-            ]),
-            .. Needed(bindery, plan.Schedule),
-        ];
+        var follows = bindery.Labels.Compose(way.State == ItemState.Settled ? "wish-settled" : "wish-open", ("way", bindery.Link(way.Item.Id)));
+        var said = WishAnswers.Select(w => (w.Label, Answer: bindery.Plan.Answers.ByName.TryGetValue(w.Answer, out var given) ? bindery.Answers.Of(given) : null))
+            .Where(w => w.Answer is not null)
+            .Select(w => Phrase.Of(bindery.Say(w.Label, ("answer", w.Label == "wish-detail" ? w.Answer!.TrimEnd('.') : Inside(w.Answer!)))));
+        return [new Block.Prose(Phrase.Join(" ", said.Append(follows)))];
     }
 
     /// <summary>The next three steps of the household, else of anybody, with dates and a letter each.</summary>
@@ -51,32 +39,12 @@ internal static class CoverBlocks
         return Make.Grid(bindery, "emergency-caption", ["column-what", "column-call"], Emergencies.Where(bodies.ContainsKey).Select(b => Make.Row(null, Phrase.Of(bindery.Say($"for-{b}")), Phrase.Of(new Inline.Strong(bindery.Words(bodies[b]))))));
     }
 
-    private static Definition One(Bindery bindery, string label, Phrase says) => new(null, Phrase.Of(bindery.Say(label)), [new Block.Prose(says)]);
-
-    private static Phrase Finish(Bindery bindery, Schedule schedule) =>
-        bindery.Finish(schedule.Finish) + (bindery.Plan.IsBeyond ? Phrase.Empty : bindery.Labels.Compose("figure-finish-likely", ("date", bindery.Dates.SayShort(schedule.Finish.Likely))));
-
-    private static IEnumerable<Block> Needed(Bindery bindery, Schedule schedule)
-    {
-        if (schedule.NeededBy is not { } day)
-        {
-            return [];
-        }
-
-        var said = schedule.Feasibility switch
-        {
-            Feasibility.NoDate => "feasible-no-date",
-            Feasibility.MetEvenIfSlow => "feasible-even-if-slow",
-            Feasibility.MetIfLikely => "feasible-if-likely",
-            Feasibility.OnlyIfQuick => "feasible-only-if-quick",
-            Feasibility.NotPossible => "feasible-not",
-            _ => throw new UnreachableException(),
-        };
-        return [new Block.Prose(bindery.Labels.Compose(said, ("date", bindery.Dates.Say(day))))];
-    }
+    // The wording of an option begins small inside a sentence; a capital that stands alone, the first person, stays.
+    private static string Inside(string answers) =>
+        string.Join("; ", answers.Split("; ").Select(a => a is [>= 'A' and <= 'Z', >= 'a' and <= 'z', ..] ? char.ToLowerInvariant(a[0]) + a[1..] : a));
 
     private static Block.Entry Action(Bindery bindery, PlannedStep step) =>
-        new(null, 1, bindery.Link(step.Step.Item.Id), bindery.Read(step.Step.Item.About), [.. Sides.OfStep(bindery, step), .. Sides.Letter(bindery, step.Step.Item)]);
+        new(null, 1, bindery.Link(step.Step.Item.Id), bindery.Read(step.Step.Item.About), [Sides.When(bindery, step), .. Sides.Letter(bindery, step.Step.Item), Sides.Why(bindery, step.Step.Because)]);
 
     /// <summary>A letter's title as a link.</summary>
     internal static Phrase LetterLink(Bindery bindery, string id) =>

@@ -23,9 +23,12 @@ internal static class DayBlocks
     [
         .. bindery.Plan.Schedule.Meetings.SelectMany(m => m.Mishaps).Select(m => Mishap(bindery, m)),
         .. StepBlocks.InOrder(bindery.Plan)
-            .Where(s => s.Step.Item is { Meeting: not null, IfItGoesWrong.IsEmpty: false })
+            .Where(s => s.Step.Item is { Meeting: not null, IfItGoesWrong.IsEmpty: false } && IsInTimetable(bindery, s.Step.Item.Id))
             .Select(s => new Block.Entry(null, 1, bindery.Link(s.Step.Item.Id), bindery.Read(s.Step.Item.IfItGoesWrong), [Sides.Who(bindery, s.Step.Item.Party)])),
     ];
+
+    /// <summary>Whether a step has its turn in the timetable of a day; variants of a turn that only may apply have none.</summary>
+    internal static bool IsInTimetable(Bindery bindery, string step) => bindery.Plan.Schedule.Meetings.Any(m => m.Turns.Any(t => t.Step == step));
 
     private static IEnumerable<Block> Eve(Bindery bindery, MeetingDay meeting) =>
     [

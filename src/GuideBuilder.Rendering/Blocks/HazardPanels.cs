@@ -6,6 +6,7 @@ namespace GuideBuilder.Rendering.Blocks;
 internal static class HazardPanels
 {
     private const int MostOnCover = 5;
+    private const int Fatality = 5;
 
     /// <summary>Hazards that suspend everything else; nothing when there are none.</summary>
     internal static ImmutableArray<Block> StopSigns(Bindery bindery)
@@ -14,12 +15,17 @@ internal static class HazardPanels
         return panels.IsEmpty ? [] : [new Block.Heading(1, null, Phrase.Of(bindery.Say("stop-heading"))), Make.Say(bindery, "stop-first"), .. Levels.Lower(panels, 1)];
     }
 
-    /// <summary>At most five, worst first, in short: what it is, what it does, when to stop.</summary>
+    /// <summary>At most five, worst first, in short: what it is and when to stop; its own page says the rest.</summary>
     internal static ImmutableArray<Block> Top(Bindery bindery) =>
     [
         .. Make.WorstFirst(bindery.Plan.Hazards).Take(MostOnCover).Select(h => h.Hazard.Item).Select(h =>
-            Under(bindery, h, [new Block.Prose(bindery.ReadLine(h.Cause) + Phrase.Of(" ") + bindery.ReadLine(h.Harm)), .. Stop(bindery, h)])),
+            Under(bindery, h, Stop(bindery, h) is { IsEmpty: false } stop ? stop : [new Block.Prose(bindery.ReadLine(h.Cause))])),
     ];
+
+    /// <summary>Everything that could kill, in a line each: the signal word, what it is, and when to stop.</summary>
+    internal static ImmutableArray<Block> Fatal(Bindery bindery) => Make.List(
+        Make.WorstFirst(bindery.Plan.Hazards).Select(h => h.Hazard.Item).Where(h => h.Before.Severity == Fatality)
+            .Select(h => Phrase.Of(new Inline.Strong(Phrase.Of(bindery.Say($"signal-{SignalNames.Of(h.Word)}")))) + Phrase.Of(" ") + bindery.Link(h.Id) + Phrase.Of(". ") + StopWords(bindery, h)));
 
     /// <summary>The register: a row a hazard, then a panel for those that could kill.</summary>
     internal static ImmutableArray<Block> Register(Bindery bindery) => Make.Grid(
@@ -47,7 +53,10 @@ internal static class HazardPanels
 
     /// <summary>When to stop, as a sentence that begins with the word.</summary>
     internal static ImmutableArray<Block> Stop(Bindery bindery, Hazard hazard) =>
-        hazard.StopWhen.IsEmpty ? [] : [new Block.Prose(Phrase.Of(new Inline.Strong(Phrase.Of(bindery.Say("stop-when") + " "))) + bindery.ReadLine(hazard.StopWhen))];
+        hazard.StopWhen.IsEmpty ? [] : [new Block.Prose(StopWords(bindery, hazard))];
+
+    private static Phrase StopWords(Bindery bindery, Hazard hazard) =>
+        hazard.StopWhen.IsEmpty ? Phrase.Empty : Phrase.Of(new Inline.Strong(Phrase.Of(bindery.Say("stop-when") + " "))) + bindery.ReadLine(hazard.StopWhen);
 
     /// <summary>Severity and likelihood in words and figures.</summary>
     internal static string Score(Bindery bindery, RiskScore score) =>

@@ -21,16 +21,26 @@ internal static class MoneyBlocks
         ];
     }
 
-    /// <summary>The papers that the household holds.</summary>
-    internal static ImmutableArray<Block> Papers(Bindery bindery) => bindery.Plan.Occasion.Edition == EditionKind.Public ? [] :
+    /// <summary>The papers that the household holds, then those that must come, each with a box to tick.</summary>
+    internal static ImmutableArray<Block> Papers(Bindery bindery) =>
     [
-        .. Make.Grid(
-            bindery,
-            "papers-caption",
-            ["column-paper", "column-from", "column-dated", "column-valid-until", "column-amount#"],
-            bindery.Plan.Answers.Papers.Select(p => Paper(bindery, p))),
-        .. QuotationBlocks.Of(bindery),
+        .. bindery.Plan.Occasion.Edition == EditionKind.Public ? [] : Held(bindery),
+        .. bindery.Plan.Occasion.Edition == EditionKind.Public ? [] : QuotationBlocks.Of(bindery),
+        .. Make.Under(bindery, "papers-awaited", Awaited(bindery)),
     ];
+
+    private static ImmutableArray<Block> Held(Bindery bindery) => bindery.Plan.Answers.Papers.IsEmpty ? [Make.Say(bindery, "papers-none")] : Make.Grid(
+        bindery,
+        "papers-caption",
+        ["column-paper", "column-from", "column-dated", "column-valid-until", "column-amount#"],
+        bindery.Plan.Answers.Papers.Select(p => Paper(bindery, p)));
+
+    private static ImmutableArray<Block> Awaited(Bindery bindery)
+    {
+        var ticks = bindery.Plan.Consents.Where(c => c.IsPresent && c.Item.Kind is ConsentKind.Certificate or ConsentKind.Notification)
+            .Select(c => new Tick($"paper-{c.Item.Id}", bindery.Link(c.Item.Id))).ToImmutableArray();
+        return ticks.IsEmpty ? [] : [new Block.Ticks(ticks)];
+    }
 
     private static GridRow Row(Bindery bindery, PlannedCost cost)
     {

@@ -75,9 +75,26 @@ internal static class ReasonBlocks
     private static Phrase Sources(Bindery bindery, Because because) =>
         Phrase.Join(", ", because.Sources.Select(s => Bindery.Link(s, bindery.Guidance.Sources.Where(x => x.Id == s).Select(x => Source(bindery, x)).FirstOrDefault(Phrase.Of(s)))));
 
-    // Two publications of one title are told apart by who published them.
-    private static Phrase Source(Bindery bindery, Source source) =>
-        bindery.Guidance.Sources.Count(s => s.Title.Words == source.Title.Words) > 1 ? bindery.Words(source.Title) + Phrase.Of($" ({source.Publisher})") : bindery.Words(source.Title);
+    // Two publications of one title are told apart by who published them, then by section, edition and year.
+    private static Phrase Source(Bindery bindery, Source source)
+    {
+        var parts = new List<string>();
+        foreach (var part in new Func<Source, string>[] { s => s.Publisher, s => s.Section, s => s.Edition, s => s.Year, s => s.Id })
+        {
+            var told = parts.ToArray();
+            if (bindery.Guidance.Sources.Count(s => s.Title.Words == source.Title.Words && told.All(t => Parts(s).Contains(t))) <= 1)
+            {
+                break;
+            }
+
+            parts.Add(part(source));
+        }
+
+        var said = parts.Where(p => p.Length > 0).ToList();
+        return said.Count == 0 ? bindery.Words(source.Title) : bindery.Words(source.Title) + Phrase.Of($" ({string.Join(", ", said)})");
+    }
+
+    private static string[] Parts(Source source) => [source.Publisher, source.Section, source.Edition, source.Year, source.Id];
 
     private static string FileOf(Place place) => place.Path[(place.Path.LastIndexOf('/') + 1)..];
 

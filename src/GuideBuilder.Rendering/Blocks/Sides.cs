@@ -5,10 +5,10 @@ namespace GuideBuilder.Rendering.Blocks;
 /// <summary>The lines of the left column, the same for every kind of entry: who, when, how sure, because.</summary>
 internal static class Sides
 {
-    /// <summary>The four lines of a step.</summary>
-    internal static ImmutableArray<SideLine> OfStep(Bindery bindery, PlannedStep step) =>
+    /// <summary>The four lines of a step; in lists of many steps not more than so many of the questions that would settle it.</summary>
+    internal static ImmutableArray<SideLine> OfStep(Bindery bindery, PlannedStep step, int most = int.MaxValue) =>
     [
-        Who(bindery, step.Step.Item.Party), When(bindery, step), HowSure(bindery, step.Step.State, step.Step.Because), Why(bindery, step.Step.Because),
+        Who(bindery, step.Step.Item.Party), When(bindery, step), HowSure(bindery, step.Step.State, step.Step.Because, most), Why(bindery, step.Step.Because),
     ];
 
     /// <summary>How sure and because, for any item of the plan.</summary>
@@ -29,10 +29,10 @@ internal static class Sides
         step.Letter is { } id && !bindery.LeftOut.Contains(id) ? [Line(bindery, "left-letter", CoverBlocks.LetterLink(bindery, id))] : [];
 
     /// <summary>Settled, or what would settle it.</summary>
-    internal static SideLine HowSure(Bindery bindery, ItemState state, Because because) => Line(bindery, "left-how-sure", state switch
+    internal static SideLine HowSure(Bindery bindery, ItemState state, Because because, int most = int.MaxValue) => Line(bindery, "left-how-sure", state switch
     {
         ItemState.Settled => Phrase.Of(bindery.Say("sure-settled")),
-        ItemState.Open => bindery.Labels.Compose("sure-open", ("questions", Settling(bindery, because))),
+        ItemState.Open => bindery.Labels.Compose("sure-open", ("questions", Settling(bindery, because, most))),
         ItemState.RuledOut => Phrase.Of(bindery.Say("sure-ruled-out")),
         _ => throw new UnreachableException(),
     });
@@ -51,8 +51,24 @@ internal static class Sides
         return Line(bindery, "left-because", linked);
     }
 
+    /// <summary>What a dated step has to spare: only a step of the driving chain is said to decide the finish.</summary>
+    internal static string Spare(Bindery bindery, PlannedStep step)
+    {
+        var spare = step.Dates!.TotalFloat;
+        return bindery.Plan.Schedule.DrivingSteps.Contains(step.Step.Item.Id) ? bindery.Say("spare-decides")
+            : spare <= 0 ? bindery.Say("spare-nothing")
+            : $"{Figures.Plain(spare)} {bindery.Labels.Count("unit-working-day", spare)}";
+    }
+
     /// <summary>The questions that would settle an open item, as links.</summary>
-    internal static Phrase Settling(Bindery bindery, Because because) => Phrase.Join(", ", because.Unsettled.Select(bindery.Link));
+    internal static Phrase Settling(Bindery bindery, Because because, int most = int.MaxValue)
+    {
+        var more = because.Unsettled.Count() - most;
+        return Phrase.Join(", ", because.Unsettled.Take(most).Select(bindery.Link)) + (more > 0 ? Phrase.Of(bindery.Labels.Count("settles-more", more)) : Phrase.Empty);
+    }
+
+    // What follows the first works day falls out of it and is not booked beforehand.
+    private static bool IsAfterTheDay(Bindery bindery, StepDates dates) => bindery.Plan.Schedule.Meetings.Any(m => m.Day < dates.EarliestStart);
 
     private static Phrase Dated(Bindery bindery, PlannedStep step)
     {
@@ -72,6 +88,6 @@ internal static class Sides
         }
 
         var given = dates.DateGiven is { } day ? bindery.Labels.Compose("date-given", ("date", bindery.Dates.Say(day))) : bindery.Dates.Span(dates.EarliestStart, dates.EarliestFinish);
-        return dates.BookBy < dates.EarliestStart ? given + bindery.Labels.Compose("date-book-by", ("date", bindery.Dates.SayShort(dates.BookBy))) : given;
+        return dates.BookBy < dates.EarliestStart && !IsAfterTheDay(bindery, dates) ? given + bindery.Labels.Compose("date-book-by", ("date", bindery.Dates.SayShort(dates.BookBy))) : given;
     }
 }

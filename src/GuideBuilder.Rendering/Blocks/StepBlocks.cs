@@ -5,6 +5,9 @@ namespace GuideBuilder.Rendering.Blocks;
 /// <summary>The steps of the chosen way: all of them, and the household's own.</summary>
 internal static class StepBlocks
 {
+    // The step's own page names them all.
+    private const int QuestionsNamed = 2;
+
     /// <summary>Every present step in order of its earliest start, then those that may apply without a date.</summary>
     internal static ImmutableArray<Block> All(Bindery bindery) => [.. InOrder(bindery.Plan).Select(s => Entry(bindery, s))];
 
@@ -16,20 +19,28 @@ internal static class StepBlocks
     internal static ImmutableArray<Block> OffSupply(Bindery bindery) =>
     [
         Make.Say(bindery, "off-supply-hours", ("hours", bindery.Ranges.Hours(bindery.Plan.Schedule.OffSupplyHours))),
-        .. Make.List(InOrder(bindery.Plan).Where(s => s.Step.Item.SupplyOff).Select(s => bindery.Link(s.Step.Item.Id))),
+        .. Make.List(InOrder(bindery.Plan).Where(s => s.Step.Item.SupplyOff).Select(s => DarkStep(bindery, s.Step.Item.Id))),
     ];
 
     /// <summary>Present steps: dated ones by their earliest start, then undated ones.</summary>
     internal static IEnumerable<PlannedStep> InOrder(Plan plan) =>
         plan.Steps.Where(s => s.Step.IsPresent).OrderBy(s => s.Dates?.EarliestStart ?? LocalDate.MaxIsoValue).ThenBy(s => s.Dates?.EarliestFinish ?? LocalDate.MaxIsoValue);
 
+    private static Phrase DarkStep(Bindery bindery, string id) =>
+        DayBlocks.IsInTimetable(bindery, id) ? bindery.Link(id) : bindery.Labels.Compose("off-supply-may", ("step", bindery.Link(id)));
+
     private static Block.Entry Entry(Bindery bindery, PlannedStep step) =>
-        new Block.Entry(null, 1, bindery.Link(step.Step.Item.Id), bindery.Read(step.Step.Item.About), Sides.OfStep(bindery, step));
+        new Block.Entry(null, 1, bindery.Link(step.Step.Item.Id), bindery.Read(step.Step.Item.About), Sides.OfStep(bindery, step, QuestionsNamed));
 
     private static Block.Entry Duty(Bindery bindery, PlannedStep step)
     {
         var item = step.Step.Item;
-        ImmutableArray<Block> text = [.. bindery.Read(item.About), new Block.Ticks([new Tick($"done-{item.Id}", Phrase.Of(bindery.Say("tick-done", ("task", item.Title.Words))))])];
-        return new Block.Entry(null, 1, bindery.Link(item.Id), text, Sides.OfStep(bindery, step));
+        ImmutableArray<Block> text =
+        [
+            .. bindery.Read(item.About),
+            .. Make.Under(bindery, "step-done-when", [.. bindery.Read(item.DoneWhen), new Block.Ticks([new Tick($"done-{item.Id}", Phrase.Of(bindery.Say("tick-done", ("task", item.Title.Words))))])], 2),
+            .. Make.Under(bindery, "step-who-instead", item.WhoInstead, 2),
+        ];
+        return new Block.Entry(null, 1, bindery.Link(item.Id), text, Sides.OfStep(bindery, step, QuestionsNamed));
     }
 }

@@ -8,8 +8,8 @@ internal static class WhereBlocks
     private const int EventsShown = 3;
     private const int NextShown = 5;
 
-    /// <summary>Done so far, the last happenings, what is late, what is next, what cannot be kept, and the gates before each payment.</summary>
-    internal static ImmutableArray<Block> WhereYouAre(Bindery bindery)
+    /// <summary>For the cover: done so far, the last happenings, and what is late.</summary>
+    internal static ImmutableArray<Block> InShort(Bindery bindery)
     {
         var (plan, where) = (bindery.Plan, bindery.Plan.Whereabouts);
         var isPublic = plan.Occasion.Edition == EditionKind.Public;
@@ -18,11 +18,21 @@ internal static class WhereBlocks
             new Block.Prose(bindery.Labels.Compose("where-count", ("done", Count(where.Done)), ("all", Count(where.Dated)), ("today", bindery.Dates.Say(plan.Occasion.Today)))),
             .. isPublic ? [] : Make.List(plan.Answers.Log.Reverse().Take(EventsShown).Select(e => LogWords.Of(bindery, e))),
             .. isPublic ? [] : Dark(bindery, where),
-            .. isPublic ? [] : Make.Under(bindery, "where-late", Make.List([.. where.Late.Select(l => Late(bindery, l)), .. where.Clocks.Where(IsLate).Select(c => ClockBlocks.Line(bindery, c))]), 2),
-            .. Make.Under(bindery, "where-conflicts", Make.List(where.Conflicts.Select(c => Conflict(bindery, c))), 2),
-            .. Make.Under(bindery, "where-next", Make.List(where.Next.Take(NextShown).Select(n => Next(bindery, n))), 2),
+            .. isPublic ? [] : Make.Under(bindery, "where-late", Make.List([.. where.Late.Select(l => Late(bindery, l)), .. where.Clocks.Where(IsLate).Select(c => ClockBlocks.Line(bindery, c))])),
+        ];
+    }
+
+    /// <summary>The same, with what is next, what cannot be kept, and the gates before each payment.</summary>
+    internal static ImmutableArray<Block> WhereYouAre(Bindery bindery)
+    {
+        var (plan, where) = (bindery.Plan, bindery.Plan.Whereabouts);
+        return
+        [
+            .. InShort(bindery),
+            .. Make.Under(bindery, "where-conflicts", Make.List(where.Conflicts.Select(c => Conflict(bindery, c)))),
+            .. Make.Under(bindery, "where-next", Make.List(where.Next.Take(NextShown).Select(n => Next(bindery, n)))),
             .. plan.Schedule.Meetings.Where(m => m.IsHeld).Select(m => new Block.Prose(DayBlocks.Held(bindery, m))),
-            .. where.Gates.Select(g => g.Payment).Distinct(StringComparer.Ordinal).SelectMany(p => Make.Under(bindery, "gates-head", GatesOf(bindery, p), 2)),
+            .. where.Gates.Select(g => g.Payment).Distinct(StringComparer.Ordinal).SelectMany(p => Make.Under(bindery, "gates-head", GatesOf(bindery, p))),
         ];
     }
 
@@ -98,7 +108,7 @@ internal static class WhereBlocks
     private static Phrase Sum(Bindery bindery, string payment)
     {
         var costs = bindery.Items.Step(payment)!.Step.Item.Costs.Select(bindery.Items.Cost).OfType<PlannedCost>().Where(c => c.Added).Select(c => c.Gross).ToList();
-        return Phrase.Of(costs.Count == 0 ? bindery.Say("sum-not-known") : bindery.Money(costs.Aggregate(ThreePoint.Zero, ThreePoint.Add)));
+        return Phrase.Of(costs.Count == 0 || bindery.Plan.IsBeyond ? bindery.Say("sum-not-known") : bindery.Money(costs.Aggregate(ThreePoint.Zero, ThreePoint.Add)));
     }
 
     private static Phrase Count(int number) => Phrase.Of(Figures.Plain(number));

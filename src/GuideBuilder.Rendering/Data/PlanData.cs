@@ -5,10 +5,11 @@ namespace GuideBuilder.Rendering.Data;
 /// <summary>Writes the plan as data that another program can read.</summary>
 internal static class PlanData
 {
-    private const int Format = 1;
+    /// <summary>The number of this format; it grows when a reader of the old one would be misled.</summary>
+    internal const int Format = 1;
 
-    /// <summary>The plan as JSON in UTF-8, keys in a fixed order, lists in the plan's own.</summary>
-    internal static ReadOnlyMemory<byte> Write(Plan plan)
+    /// <summary>The plan as JSON in UTF-8, keys in a fixed order, lists in the plan's own. Answers and happenings stand in it only where the pages print them.</summary>
+    internal static ReadOnlyMemory<byte> Write(Plan plan, Guidance guidance, AnswerWords answers)
     {
         using var buffer = new MemoryStream();
         using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, NewLine = "\n" }))
@@ -18,6 +19,7 @@ internal static class PlanData
             json.WriteString("handbook", plan.Answers.Handbook.Id);
             json.WriteString("nation", plan.Nation.Id);
             json.WriteString("edition", plan.Occasion.Edition.ToString().ToLowerInvariant());
+            json.WriteString("guidance", Day(guidance.Head.EditionDate));
             json.WriteString("way", plan.ChosenWay.Item.Id);
             if (plan.Occasion.Edition != EditionKind.Public)
             {
@@ -31,10 +33,12 @@ internal static class PlanData
             }
 
             Money(json, "off-supply-hours", plan.Schedule.OffSupplyHours);
-            Items(json, "costs", plan.Costs.Select(c => (c.Cost.Item.Id, c.Cost.State)));
+            Costs(json, plan);
             Items(json, "hazards", plan.Hazards.Select(h => (h.Hazard.Item.Id, h.Hazard.State)));
             Items(json, "consents", plan.Consents.Select(c => (c.Item.Id, c.State)));
+            Items(json, "ways", plan.Ways.Select(w => (w.Way.Item.Id, w.Way.State)));
             Items(json, "parties", plan.Parties.Select(p => (p.Item.Id, p.State)));
+            Answers(json, plan, guidance, answers);
             json.WriteEndObject();
         }
 
@@ -62,6 +66,56 @@ internal static class PlanData
                 json.WriteString("finish", Day(dates.EarliestFinish));
                 json.WriteString("book-by", Day(dates.BookBy));
                 json.WriteBoolean("done", dates.Done);
+            }
+
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        Log(json, plan);
+    }
+
+    private static void Costs(Utf8JsonWriter json, Plan plan)
+    {
+        json.WriteStartArray("costs");
+        foreach (var cost in plan.Costs)
+        {
+            json.WriteStartObject();
+            json.WriteString("id", cost.Cost.Item.Id);
+            json.WriteString("state", StateOf(cost.Cost.State));
+            json.WriteBoolean("added", cost.Added);
+            Money(json, "gross", cost.Gross);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void Answers(Utf8JsonWriter json, Plan plan, Guidance guidance, AnswerWords answers)
+    {
+        json.WriteStartObject("answers");
+        foreach (var question in guidance.Questions)
+        {
+            if (plan.Answers.ByName.TryGetValue(question.Name, out var given) && answers.Of(given) is { } said)
+            {
+                json.WriteString(question.Name, said);
+            }
+        }
+
+        json.WriteEndObject();
+    }
+
+    private static void Log(Utf8JsonWriter json, Plan plan)
+    {
+        json.WriteStartArray("log");
+        foreach (var happened in plan.Answers.Log)
+        {
+            json.WriteStartObject();
+            json.WriteString("on", Day(happened.On));
+            json.WriteString("what", happened.What.ToString().ToLowerInvariant());
+            if (happened.Step is { } step)
+            {
+                json.WriteString("step", step);
             }
 
             json.WriteEndObject();

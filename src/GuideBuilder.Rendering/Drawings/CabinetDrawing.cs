@@ -27,7 +27,7 @@ internal static class CabinetDrawing
     private static ImmutableArray<Block> Table(Bindery bindery, decimal? height, decimal? gas, decimal? clear) => Make.Grid(bindery, "cabinet-caption", ["column-what", "column-value"],
     [
         Row(bindery, "cabinet-height", Quoted(bindery, height)),
-        Row(bindery, "cabinet-gas", Said(bindery, gas)),
+        Row(bindery, "cabinet-gas", gas is null ? Said(bindery, gas) : bindery.Say("cabinet-gas-measured", ("0", Said(bindery, gas)))),
         Row(bindery, "cabinet-clear", Said(bindery, clear)),
         Row(bindery, "cabinet-size", bindery.Say("cabinet-size-ask")),
         .. bindery.Plan.Siting.Where(v => v.Asks == "place.near" && v.Outcome is SitingOutcome.Ask or SitingOutcome.Conflicts).Select(v => Make.Row(null, Phrase.Of(v.Rule.Cells["title"].Words), Phrase.Of(bindery.Say(v.Outcome == SitingOutcome.Ask ? "siting-ask" : "siting-conflicts")))),
@@ -36,7 +36,7 @@ internal static class CabinetDrawing
     private static GridRow Row(Bindery bindery, string label, string says) => Make.Row(null, Phrase.Of(bindery.Say(label)), Phrase.Of(says));
 
     private static string Quoted(Bindery bindery, decimal? height) =>
-        Measures.Of(bindery, OperatorHeight) is { } said ? $"{bindery.Say("operator-says")}: {Measures.Metres(said)}" : Said(bindery, height);
+        Measures.Of(bindery, OperatorHeight) is { } said ? $"{bindery.Say("operator-says")}: {Measures.Metres(said)}" : height is null ? bindery.Say("cabinet-height-ask") : Said(bindery, height);
 
     private static string Said(Bindery bindery, decimal? length) => length is { } known ? Measures.Metres(known) : bindery.Say("common-ask");
 

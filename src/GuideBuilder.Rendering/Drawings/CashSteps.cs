@@ -29,7 +29,7 @@ internal static class CashSteps
 
         points.Add((Sketch.Width, At(running)));
         sketch.Shape(false, "line", Hatch.None, [.. points]).Line(0, At(0), Sketch.Width, At(0), "fine");
-        sketch.Say(2, At(running) - 6, Figures.About(running, currency), "small");
-        return new("drawing-cash", bindery.Say("drawing-cash"), bindery.Say("drawing-cash-words", ("0", Figures.About(running, currency))), sketch.Finish(Top + Height + 6));
+        sketch.Say(2, At(running) - 6, Figures.Exact(Figures.Near(running), currency), "small");
+        return new("drawing-cash", bindery.Say("drawing-cash"), bindery.Say("drawing-cash-words", ("0", Figures.Exact(Figures.Near(running), currency))), sketch.Finish(Top + Height + 6));
     }
 }

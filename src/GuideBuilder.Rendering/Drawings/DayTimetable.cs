@@ -89,7 +89,7 @@ internal static class DayTimetable
 
     private static GridRow Row(Bindery bindery, MeetingTurn turn, int number) => Make.Row(
         null,
-        Phrase.Of(Invariant($"{number}: ") + bindery.Say("from-to", ("0", Figures.Plain(turn.Starts)), ("1", Figures.Plain(turn.Ends)))),
+        Phrase.Of(Invariant($"{number}: ") + bindery.Say("from-to", ("0", Figures.Hours(turn.Starts)), ("1", Figures.Hours(turn.Ends)))),
         bindery.Link(CrewOf(bindery, turn)),
         bindery.Link(turn.Step),
         Phrase.Of(bindery.Say(turn.SupplyOff ? "supply-off" : "supply-on")));

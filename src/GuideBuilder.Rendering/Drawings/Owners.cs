@@ -16,8 +16,9 @@ internal static class Owners
         [
             ("service-cable", NetworkOperator),
             ("cutout", NetworkOperator),
+            ("tails-before", oneBusiness ? NetworkOperator : Supplier),
             ("meter", oneBusiness ? NetworkOperator : Supplier),
-            ("tails", Party.Household),
+            ("tails-after", Party.Household),
             ("board", Party.Household),
         ];
     }

@@ -79,8 +79,7 @@ internal static class SequenceCalendar
     private static GridRow Row(Bindery bindery, PlannedStep step)
     {
         var dates = step.Dates!;
-        var drives = bindery.Plan.Schedule.DrivingSteps.Contains(step.Step.Item.Id);
-        var spare = dates.Done ? bindery.Say("state-done") : drives ? bindery.Say("spare-decides") : dates.TotalFloat <= 0 ? bindery.Say("spare-nothing") : $"{Figures.Plain(dates.TotalFloat)} {bindery.Labels.Count("unit-working-day", dates.TotalFloat)}";
+        var spare = dates.Done ? bindery.Say("state-done") : Sides.Spare(bindery, step);
         return Make.Row(null, bindery.Link(step.Step.Item.Id), bindery.Link(step.Step.Item.Party), bindery.Dates.Span(dates.EarliestStart, dates.EarliestFinish), Phrase.Of(spare));
     }
 }

@@ -38,7 +38,8 @@ internal static class WhoseIsIt
         var moving = part switch
         {
             "service-cable" => moves.Ids.Contains("cutout"),
-            "tails" => !moves.Ids.IsEmpty,
+            "tails-before" => moves.Ids.Contains("cutout") || moves.Ids.Contains("meter"),
+            "tails-after" => !moves.Ids.IsEmpty,
             _ => moves.Ids.Contains(part),
         };
         return moving ? "answer-yes" : "answer-no";
@@ -54,10 +55,10 @@ internal static class WhoseIsIt
             sketch.Box(x, middle - (height / 2), width, height, moved(part) ? "thick" : "outline", Owners.HatchOf(owner));
         }
 
-        var tails = moved("tails") ? "thick" : "line";
-        sketch.Line(134, middle - 4, 154, middle - 4, tails).Line(134, middle + 5, 154, middle + 5, tails).Line(206, middle - 4, 248, middle - 4, tails).Line(206, middle + 5, 248, middle + 5, tails);
+        var (before, tails) = (moved("tails-before") ? "thick" : "line", moved("tails-after") ? "thick" : "line");
+        sketch.Line(134, middle - 4, 154, middle - 4, before).Line(134, middle + 5, 154, middle + 5, before).Line(206, middle - 4, 248, middle - 4, tails).Line(206, middle + 5, 248, middle + 5, tails);
         sketch.Say(0, middle - 14, Name(bindery, "service-cable"), "small").Say(109, middle + 44, Name(bindery, "cutout"), "small", Anchoring.Middle)
-            .Say(180, middle + 44, Name(bindery, "meter"), "small", Anchoring.Middle).Say(227, middle - 12, Name(bindery, "tails"), "small", Anchoring.Middle)
+            .Say(180, middle + 44, Name(bindery, "meter"), "small", Anchoring.Middle).Say(227, middle - 12, bindery.Say("part-tails"), "small", Anchoring.Middle)
             .Say(293, middle + 44, Name(bindery, "board"), "small", Anchoring.Middle);
         sketch.Line(0, top + PanelHeight - 14, Sketch.Width, top + PanelHeight - 14, "fine");
     }

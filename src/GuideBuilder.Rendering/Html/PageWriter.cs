@@ -11,9 +11,11 @@ internal sealed record Manner(Func<string, Home, string> Address, int Depth, Fun
         0,
         _ => "");
 
-    /// <summary>Every page one level down in one file.</summary>
-    internal static Manner Paper { get; } = new(
-        (_, home) => "#" + home.Page + (home.Fragment is null ? "" : "--" + home.Fragment),
+    /// <summary>Pages one level down, several to a file; a page that is in none of these files has one of its own.</summary>
+    internal static Manner Paper(Func<string, string?> fileOf) => new(
+        (from, home) => fileOf(home.Page) is { } file
+            ? (file == fileOf(from) ? "" : file) + "#" + home.Page + (home.Fragment is null ? "" : "--" + home.Fragment)
+            : Files.Address(from, home),
         1,
         page => page + "--");
 
@@ -24,11 +26,13 @@ internal sealed record Manner(Func<string, Home, string> Address, int Depth, Fun
 /// <summary>Writes the blocks of one page as HTML.</summary>
 internal sealed class PageWriter
 {
+    // A table of more columns than this is set as entries where the page is narrow.
+    private const int MostNarrowColumns = 3;
+
     private readonly Manner _manner;
     private readonly HtmlWriter _out = new();
     private readonly PhraseWriter _phrases;
     private readonly string _prefix;
-    private int _unnamed;
 
     private PageWriter(Page page, Manner manner, Addresses addresses, Phrases labels, FaultList faults)
     {
@@ -232,10 +236,9 @@ internal sealed class PageWriter
 
     private void Grid(Block.Grid grid)
     {
-        var caption = Invariant($"{_prefix}table-{++_unnamed}");
-        var wide = grid.Columns.Length > 3 && !grid.Caption.IsEmpty;
-        _out.Open("div", ("class", wide ? "grid wide" : "grid"), ("role", wide ? "group" : null), ("aria-labelledby", wide ? caption : null), ("tabindex", wide ? "0" : null));
-        GridWriter.Write(_out, _phrases, grid, caption, Id);
+        var wide = grid.Columns.Length > MostNarrowColumns;
+        _out.Open("div", ("class", wide ? "grid wide" : "grid"));
+        GridWriter.Write(_out, _phrases, grid, wide, Id);
         _out.CloseLine();
     }
 }

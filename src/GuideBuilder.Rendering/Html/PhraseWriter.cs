@@ -44,7 +44,7 @@ internal sealed class PhraseWriter
                 Link(link);
                 break;
             case Inline.Gap gap:
-                _out.Open("span", ("class", "gap")).Text(_labels.Say("gap", ("name", gap.Name))).Close();
+                _out.Open("span", ("class", "gap")).Text(gap.Name.Length == 0 ? "" : _labels.Say("gap", ("name", gap.Name))).Close();
                 break;
             case Inline.Date date:
                 _out.Open("time", ("datetime", NodaTime.Text.LocalDatePattern.Iso.Format(date.Day))).Text(date.Text).Close();

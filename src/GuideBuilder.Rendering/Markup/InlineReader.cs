@@ -86,6 +86,9 @@ internal sealed class InlineReader
         return [];
     }
 
+    // The words before a gap may already be its name; it is not said twice.
+    private static bool IsNamed(string before, string name) => before.TrimEnd(' ', ':').EndsWith(name, StringComparison.OrdinalIgnoreCase);
+
     private static IEnumerable<Said> Merge(IEnumerable<Said> parts)
     {
         Said.Words? held = null;
@@ -97,13 +100,14 @@ internal sealed class InlineReader
                 continue;
             }
 
+            var said = part is Said.Gap gap && held is not null && IsNamed(held.Text, gap.Name) ? new Said.Gap("") : part;
             if (held is not null)
             {
                 yield return held;
                 held = null;
             }
 
-            yield return part;
+            yield return said;
         }
 
         if (held is not null)

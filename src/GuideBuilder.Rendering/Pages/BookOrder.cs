@@ -1,9 +1,9 @@
 namespace GuideBuilder.Rendering.Pages;
 
-/// <summary>One line of the list of chapters: a page, or the home pages of a kind of item.</summary>
-internal sealed record ChapterLine(string? Page, PageKind? PagesOf, Place Place);
+/// <summary>One line of the list of chapters: a page, or the home pages of a kind of item. A page apart is bound beside the book and is no chapter of it.</summary>
+internal sealed record ChapterLine(string? Page, PageKind? PagesOf, Place Place, bool IsApart = false);
 
-/// <summary>Reads look/chapters.txt: a page id a line, in reading order; an indented <c>pages of …</c> puts item pages there; # begins a remark.</summary>
+/// <summary>Reads look/chapters.txt: a page id a line, in reading order; an indented <c>pages of …</c> puts item pages there, <c>apart …</c> binds a page beside the book; # begins a remark.</summary>
 internal static class BookOrder
 {
     /// <summary>The id of the first page.</summary>
@@ -13,6 +13,8 @@ internal static class BookOrder
     internal const string FileName = "chapters.txt";
 
     private const string PagesOf = "pages of ";
+
+    private const string Apart = "apart ";
 
     private static readonly FrozenDictionary<string, PageKind> Kinds = new Dictionary<string, PageKind>(StringComparer.Ordinal)
     {
@@ -50,12 +52,14 @@ internal static class BookOrder
             return Kind(line[PagesOf.Length..], place, faults);
         }
 
-        if (written.Contains(line))
+        var isApart = line.StartsWith(Apart, StringComparison.Ordinal);
+        var page = isApart ? line[Apart.Length..].Trim() : line;
+        if (written.Contains(page))
         {
-            return new(line, null, place);
+            return new(page, null, place, isApart);
         }
 
-        faults.Add(RenderingFaults.ChapterMissing(place, line));
+        faults.Add(RenderingFaults.ChapterMissing(place, page));
         return null;
     }
 

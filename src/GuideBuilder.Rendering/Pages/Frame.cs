@@ -33,12 +33,32 @@ internal sealed class Frame
             ["next_number"] = next?.Number ?? "",
             ["next_title"] = next?.Title.PlainWords ?? "",
             ["edition"] = Edition(),
-            ["check"] = labels.Say("frame-check", ("date", _bindery.Dates.Short(_bindery.Guidance.Head.ReviewBy))),
+            ["check"] = Check(),
             ["skip"] = labels.Say("frame-skip"),
             ["not_alone"] = labels.Say("letter-comes-first"),
         };
         return TemplateRunner.Html(_frame, names, _bindery.Faults);
     }
+
+    /// <summary>The rule of the stylesheet that prints title, edition and date at the edges of every sheet of paper.</summary>
+    internal string PaperEdges() => $$"""
+
+        @page {
+          @top-left {
+            content: "{{Quoted(_bindery.Guidance.Head.Title.Words)}}";
+          }
+
+          @bottom-left {
+            content: "{{Quoted(Edition())}} {{Quoted(Check())}}";
+          }
+        }
+
+        """.ReplaceLineEndings("\n");
+
+    // Words inside a string of the stylesheet.
+    private static string Quoted(string words) => words.ReplaceLineEndings(" ").Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal);
+
+    private string Check() => _bindery.Labels.Say("frame-check", ("date", _bindery.Dates.Short(_bindery.Guidance.Head.ReviewBy)));
 
     private string Edition() => _bindery.Labels.Say(
         "frame-edition",

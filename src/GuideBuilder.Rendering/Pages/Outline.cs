@@ -11,7 +11,7 @@ internal static class Outline
     {
         var lines = ImmutableArray.CreateBuilder<OutlineLine>();
         var (chapter, leaf) = (0, 0);
-        foreach (var line in chapters)
+        foreach (var line in chapters.Where(c => !c.IsApart))
         {
             if (line.PagesOf is { } kind)
             {
@@ -27,6 +27,10 @@ internal static class Outline
 
         return lines.ToImmutable();
     }
+
+    /// <summary>The pages that are bound beside the book.</summary>
+    internal static ImmutableArray<OutlineLine> Apart(ImmutableArray<ChapterLine> chapters, Guidance guidance, FaultList faults) =>
+        [.. chapters.Where(c => c.IsApart).Select(c => new OutlineLine(c.Page!, PageKind.Chapter, "", Phrase.Of(PageTitle.Of(guidance.Pages.First(p => p.Id == c.Page), faults))))];
 
     private static IEnumerable<(string Id, Phrase Title)> Items(PageKind kind, Plan plan, Guidance guidance) => kind switch
     {

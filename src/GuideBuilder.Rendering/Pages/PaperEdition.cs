@@ -1,30 +1,99 @@
-using System.Text;
-
 namespace GuideBuilder.Rendering.Pages;
 
-/// <summary>The whole book as one page in reading order: the same pages, written one level down.</summary>
-internal static class PaperEdition
+/// <summary>The whole book in reading order as one page, or as few as its size asks for: the same pages, written one level down.</summary>
+internal sealed class PaperEdition
 {
-    /// <summary>The file it is written to.</summary>
-    internal const string FileName = "paper.html";
+    // A file of more characters than this is divided between chapters; what is left of a megabyte is for the frame and for letters of two bytes.
+    private const int MostCharacters = 900_000;
 
-    internal static string Of(IReadOnlyList<Page> pages, Frame frame, Addresses addresses, Bindery bindery)
+    private readonly string _id;
+    private readonly string _title;
+    private readonly IReadOnlyList<Page> _pages;
+    private readonly Addresses _addresses;
+    private readonly Bindery _bindery;
+
+    private PaperEdition(string id, string title, IReadOnlyList<Page> pages, Addresses addresses, Bindery bindery) =>
+        (_id, _title, _pages, _addresses, _bindery) = (id, title, pages, addresses, bindery);
+
+    /// <summary>The files of an edition, by id: its kind is the id, its title the label of that id. Pages apart stay files of their own.</summary>
+    internal static IEnumerable<(string Name, string Text)> Of(string id, IReadOnlyList<Page> pages, Frame frame, Addresses addresses, Bindery bindery)
     {
-        var body = new StringBuilder();
-        foreach (var page in pages)
+        var edition = new PaperEdition(id, bindery.Say($"{id}-title"), pages, addresses, bindery);
+        var parts = edition.Divide();
+        for (var i = 0; i < parts.Count; i++)
         {
-            body.Append(Part(page)).Append(PageWriter.Write(page, Manner.Paper, addresses, bindery.Labels, bindery.Faults)).Append("</section>\n");
+            var body = string.Concat(parts[i].Select(p => edition.Write(p, page => edition.FileOf(parts, page), bindery.Faults)));
+            var links = parts.Count == 1 ? "" : edition.OtherParts(parts, i);
+            yield return (NameOf(id, i), frame.Around(Invariant($"{id}{(i == 0 ? "" : $"-{i + 1}")}"), id, Phrase.Of(edition.TitleOf(parts.Count, i)), "", links + body, null));
         }
-
-        return frame.Around("paper", "paper", Phrase.Of(bindery.Say("paper-title")), "", body.ToString(), null);
     }
 
-    private static string Part(Page page)
+    private static string NameOf(string id, int part) => part == 0 ? $"{id}.html" : Invariant($"{id}-{part + 1}.html");
+
+    private string TitleOf(int parts, int part) => parts == 1 ? _title : _bindery.Say("paper-part", ("title", _title), ("n", Figures.Plain(part + 1)), ("all", Figures.Plain(parts)));
+
+    // Weighed first as one file; what is found wrong is reported once, by the writing that counts.
+    private List<List<Page>> Divide()
     {
+        var (parts, length) = (new List<List<Page>> { new() }, 0);
+        foreach (var chapter in Chapters())
+        {
+            var weight = chapter.Sum(p => Write(p, _ => NameOf(_id, 0), new FaultList()).Length);
+            if (length + weight > MostCharacters && parts[^1].Count > 0)
+            {
+                parts.Add([]);
+                length = 0;
+            }
+
+            parts[^1].AddRange(chapter);
+            length += weight;
+        }
+
+        return parts;
+    }
+
+    private IEnumerable<List<Page>> Chapters()
+    {
+        var chapter = new List<Page>();
+        foreach (var page in _pages)
+        {
+            if (page.Kind is PageKind.Chapter && chapter.Count > 0)
+            {
+                yield return chapter;
+                chapter = [];
+            }
+
+            chapter.Add(page);
+        }
+
+        yield return chapter;
+    }
+
+    private string? FileOf(List<List<Page>> parts, string page) => parts.FindIndex(p => p.Any(q => q.Id == page)) is >= 0 and var part ? NameOf(_id, part) : null;
+
+    private string OtherParts(List<List<Page>> parts, int here)
+    {
+        var html = new HtmlWriter();
+        html.Open("ul").Line();
+        for (var i = 0; i < parts.Count; i++)
+        {
+            if (i != here)
+            {
+                var chapters = parts[i].Where(p => p.Kind is PageKind.Chapter).ToList();
+                var said = _bindery.Say("paper-part-holds", ("n", Figures.Plain(i + 1)), ("from", chapters[0].Title.PlainWords), ("to", chapters[^1].Title.PlainWords));
+                html.Open("li").Open("a", ("href", NameOf(_id, i))).Text(said).Close().CloseLine();
+            }
+        }
+
+        return html.CloseLine().ToString();
+    }
+
+    private string Write(Page page, Func<string, string?> fileOf, FaultList faults)
+    {
+        const string Closing = "</section>";
         var head = new HtmlWriter();
         head.Open("section", ("id", page.Id), ("class", page.Kind is PageKind.Chapter or PageKind.Cover or PageKind.Letter ? "part fresh" : "part"));
         head.Open("h2").Text(page.Number.Length == 0 ? page.Title.PlainWords : $"{page.Number} {page.Title.PlainWords}").Close();
-        const string Closing = "</section>";
-        return head.Close().ToString()[..^Closing.Length] + "\n";
+        return head.Close().ToString()[..^Closing.Length] + "\n" + PageWriter.Write(page, Manner.Paper(fileOf), _addresses, _bindery.Labels, faults) + Closing + "\n";
     }
 }

@@ -29,7 +29,8 @@ internal static class StepPage
         var step = planned.Step.Item;
         return
         [
-            Sides.Line(bindery, "left-how-long", Phrase.Of(step.Hours is { } hours ? bindery.Ranges.Hours(hours) : bindery.Ranges.Of(step.Takes))),
+            Sides.Line(bindery, "left-how-long", Phrase.Of(step is { Meeting: not null, Hours: { } hours } ? bindery.Ranges.Hours(hours) : bindery.Ranges.Of(step.Takes))),
+            .. step is { Meeting: null, Hours: { } work } ? [Sides.Line(bindery, "left-work", Phrase.Of(bindery.Ranges.Hours(work)))] : ImmutableArray<SideLine>.Empty,
             .. Spare(bindery, planned),
             .. Decided(bindery, planned),
             .. step.SupplyOff ? [Sides.Line(bindery, "left-supply", Phrase.Of(bindery.Say("supply-off")))] : ImmutableArray<SideLine>.Empty,
@@ -43,8 +44,7 @@ internal static class StepPage
     private static ImmutableArray<SideLine> Spare(Bindery bindery, PlannedStep planned) => planned.Dates switch
     {
         null or { Done: true } => [],
-        { TotalFloat: <= 0 } => [Sides.Line(bindery, "left-spare", Phrase.Of(bindery.Say("spare-none")))],
-        { TotalFloat: var spare } => [Sides.Line(bindery, "left-spare", Phrase.Of($"{Figures.Plain(spare)} {bindery.Labels.Count("unit-working-day", spare)}"))],
+        _ => [Sides.Line(bindery, "left-spare", Phrase.Of(Sides.Spare(bindery, planned)))],
     };
 
     private static ImmutableArray<Block> Danger(Bindery bindery, Step step) => HazardPanels.Of(bindery, step);

@@ -6,6 +6,21 @@ internal static class Figures
     /// <summary>A number with up to two places and thousands set apart by commas.</summary>
     internal static string Plain(decimal number) => Invariant($"{number:#,0.##}");
 
+    /// <summary>Hours with quarters as a clock is read: 3¼; anything else as a plain number.</summary>
+    internal static string Hours(decimal hours)
+    {
+        var whole = decimal.Truncate(hours);
+        return (hours - whole) switch
+        {
+            0.25m => Quarter(whole, "¼"),
+            0.5m => Quarter(whole, "½"),
+            0.75m => Quarter(whole, "¾"),
+            _ => Plain(hours),
+        };
+    }
+
+    private static string Quarter(decimal whole, string part) => whole == 0 ? part : Plain(whole) + part;
+
     /// <summary>A sum to the penny, without pence when whole: £1,180 or £1,180.50.</summary>
     internal static string Exact(decimal sum, Unit currency) =>
         sum < 0 ? "−" + Exact(-sum, currency)
@@ -14,23 +29,33 @@ internal static class Figures
     /// <summary>A sum to the nearest whole pound or euro, halves away from nothing: what a range is printed in.</summary>
     internal static string Rough(decimal sum, Unit currency) => Exact(decimal.Round(sum, 0, MidpointRounding.AwayFromZero), currency);
 
-    /// <summary>A sum rounded down to about two figures: the lower end of a range that is no more exact than that.</summary>
-    internal static string Down(decimal sum, Unit currency) => Exact(decimal.Floor(sum / Grain(sum)) * Grain(sum), currency);
+    /// <summary>A sum rounded down to two figures: what a range begins with.</summary>
+    internal static decimal Down(decimal sum) => decimal.Floor(sum / Step(sum)) * Step(sum);
 
-    /// <summary>The same rounded up: the upper end.</summary>
-    internal static string Up(decimal sum, Unit currency) => Exact(decimal.Ceiling(sum / Grain(sum)) * Grain(sum), currency);
+    /// <summary>A sum rounded up to two figures: what a range ends with.</summary>
+    internal static decimal Up(decimal sum) => decimal.Ceiling(sum / Step(sum)) * Step(sum);
 
-    /// <summary>The same rounded to the nearest: what lies between.</summary>
-    internal static string About(decimal sum, Unit currency) => Exact(decimal.Round(sum / Grain(sum), 0, MidpointRounding.AwayFromZero) * Grain(sum), currency);
+    /// <summary>A sum rounded to two figures.</summary>
+    internal static decimal Near(decimal sum) => decimal.Round(sum / Step(sum), 0, MidpointRounding.AwayFromZero) * Step(sum);
 
-    // Two figures, in steps of five of the second where there are more than three.
-    private static decimal Grain(decimal sum) => Math.Abs(sum) switch
+    /// <summary>A range in whole numbers, its ends rounded outward.</summary>
+    internal static ThreePoint Whole(ThreePoint amount)
     {
-        < 100 => 5,
-        < 1_000 => 10,
-        < 10_000 => 50,
-        _ => 500,
-    };
+        var (low, high) = (decimal.Floor(amount.Low), decimal.Ceiling(amount.High));
+        return ThreePoint.Of(low, Math.Clamp(decimal.Round(amount.Likely, 0, MidpointRounding.AwayFromZero), low, high), high)!;
+    }
+
+    // The place of the second figure: 100 for 3,565.
+    private static decimal Step(decimal sum)
+    {
+        var step = 1m;
+        while (sum >= step * 100)
+        {
+            step *= 10;
+        }
+
+        return step;
+    }
 
     /// <summary>A share as a whole percentage: 0.2 is 20 %.</summary>
     internal static string Percent(decimal share) => Invariant($"{share * 100:0.##} %");

@@ -10,15 +10,18 @@ internal sealed class Ranges
     /// <summary>From £1,400 to £3,100, most likely £2,050.</summary>
     internal string Money(ThreePoint sums, Unit currency) => Say("", sums, s => Figures.Rough(s, currency));
 
-    /// <summary>What trials come to, rounded outward: from £1,400 to £3,100 in eight of ten cases, £2,050 in the middle. One sum where it is certain.</summary>
+    /// <summary>What trials come to, rounded outward to two figures: from £1,400 to £3,100, as likely under £2,100 as over it. One sum where it is certain.</summary>
     internal string Total(ThreePoint sums, Unit currency) => sums.Low == sums.High ? Figures.Exact(sums.Low, currency) : _phrases.Say(
-        "range-of-trials", ("from", Figures.Down(sums.Low, currency)), ("to", Figures.Up(sums.High, currency)), ("middle", Figures.About(sums.Likely, currency)));
+        "figure-chance",
+        ("from", Figures.Exact(Figures.Down(sums.Low), currency)),
+        ("to", Figures.Exact(Figures.Up(sums.High), currency)),
+        ("middle", Figures.Exact(Figures.Near(sums.Likely), currency)));
 
-    /// <summary>From 3 to 6 hours, most likely 4.</summary>
-    internal string Hours(ThreePoint hours) => Say("hour", hours, Figures.Plain);
+    /// <summary>From 3¼ to 10½ hours, most likely 5.</summary>
+    internal string Hours(ThreePoint hours) => Say("hour", hours, Figures.Hours);
 
     /// <summary>An amount of days or hours in whichever unit it is counted.</summary>
-    internal string Of(Model.Duration takes) => Say(UnitName(takes.Unit), takes.Amount, Figures.Plain);
+    internal string Of(Model.Duration takes) => Say(UnitName(takes.Unit), takes.Amount, takes.Unit == DayCount.Hours ? Figures.Hours : Figures.Plain);
 
     private static string UnitName(DayCount unit) => unit switch
     {
@@ -32,7 +35,7 @@ internal sealed class Ranges
     private string Say(string unit, ThreePoint amount, Func<decimal, string> write)
     {
         var (low, likely, high) = (write(amount.Low), write(amount.Likely), write(amount.High));
-        var name = unit.Length == 0 ? "" : " " + _phrases.Count($"unit-{unit}", low == high ? amount.Low : 2);
+        var name = unit.Length == 0 ? "" : " " + _phrases.Count($"unit-{unit}", amount.High);
         return low == high ? low + name
             : likely == low || likely == high ? _phrases.Say("from-to", ("0", low), ("1", high + name))
             : _phrases.Say("range-likely", ("from", low), ("to", high + name), ("likely", likely));

@@ -25,6 +25,13 @@ public sealed class Handbooks : IAsyncLifetime
     public string[] PagesOf(string home) =>
         [.. Directory.EnumerateFiles(Of(home), "*.html").Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal)];
 
+    /// <summary>The cover and, of each kind of page (chapter, party, way, step, hazard, letter), the first so many (every chapter, unless one is asked for); the kind is what the page says of itself.</summary>
+    public string[] OfEachKind(string home, int most) =>
+        [.. PagesOf(home).Where(page => !IsWholeBook(page)).GroupBy(page => Parsed(home, page).Body!.ClassName ?? "", StringComparer.Ordinal).SelectMany(kind => kind.Key == "chapter" && most > 1 ? kind : kind.Take(most))];
+
+    /// <summary>Whether a file is an edition for paper, which holds the other pages over again.</summary>
+    public static bool IsWholeBook(string page) => page.StartsWith("paper", StringComparison.Ordinal) || page.StartsWith("large-print", StringComparison.Ordinal);
+
     /// <summary>A page as a tree.</summary>
     public IHtmlDocument Parsed(string home, string page) => new HtmlParser().ParseDocument(File.ReadAllText(Path.Combine(Of(home), page)));
 

@@ -12,6 +12,15 @@ public sealed class PublishedCheckTests
     public void The_electrical_cases_are_listed_by_source() => Golden.Matches("Published/electrical.txt", PublishedCheck.Table(ElectricalCase.Subject));
 
     [Fact]
+    public void The_sources_are_counted()
+    {
+        var counts = PublishedCheck.Counts();
+
+        Golden.Matches("Published/by-source.txt", counts);
+        Assert.Contains(counts, File.ReadAllText(Repository.At("DEVELOPERS.md")), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Every_check_says_where_its_value_stands() =>
         Findings.AreNone(from check in PublishedCheck.All where string.IsNullOrWhiteSpace(check.Says.Source) select check.Test);
 }

@@ -4,6 +4,7 @@ using GuideBuilder.Planning;
 using GuideBuilder.Planning.Derived;
 using GuideBuilder.Reading;
 using GuideBuilder.Rendering;
+using GuideBuilder.Rendering.Data;
 using GuideBuilder.Rendering.Pages;
 using NodaTime;
 using FaultList = GuideBuilder.Rendering.FaultList;
@@ -64,6 +65,9 @@ internal sealed class Home
 
     /// <summary>The pages and their blocks, in reading order.</summary>
     public IEnumerable<Page> Made => _bindery.Value.Outline.Select(l => PageMaker.Make(_bindery.Value, l));
+
+    /// <summary>The plan as the handbook's data file gives it.</summary>
+    public string Data => Encoding.UTF8.GetString(PlanData.Write(Plan, Content.Guidance, _bindery.Value.Answers).Span);
 
     /// <summary>A fixed phrase of the handbook.</summary>
     public string Say(string label) => _bindery.Value.Say(label);

@@ -1,0 +1,54 @@
+namespace GuideBuilder.HandbookTests.Browser;
+
+/// <summary>What is asked of a page inside the browser. Each gives a list of findings.</summary>
+internal static class PageScripts
+{
+    /// <summary>Text spacing as WCAG 2.2, 1.4.12 names it.</summary>
+    public const string SpreadText = """
+        () => {
+          const sheet = new CSSStyleSheet();
+          sheet.replaceSync('* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important; } p { margin-bottom: 2em !important; }');
+          document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
+        }
+        """;
+
+    /// <summary>What runs out of the page sideways, and what is cut off. A table may scroll in a box of its own.</summary>
+    public const string Lost = """
+        () => {
+          const found = [];
+          const root = document.documentElement;
+          const name = e => e.localName + (e.id ? '#' + e.id : '') + (typeof e.className === 'string' && e.className ? '.' + e.className : '') + ' ' + e.textContent.trim().slice(0, 40);
+          if (root.scrollWidth > root.clientWidth) {
+            found.push('the page is ' + root.scrollWidth + ' wide in ' + root.clientWidth);
+            for (const e of document.querySelectorAll('body *')) {
+              if (!e.closest('.grid.wide, svg, .skip') && e.getBoundingClientRect().right > root.clientWidth + 1) { found.push('too wide: ' + name(e)); break; }
+            }
+          }
+          for (const e of document.querySelectorAll('body *')) {
+            const style = getComputedStyle(e);
+            const cut = s => s === 'hidden' || s === 'clip';
+            if (e.closest('svg') || style.clipPath !== 'none') { continue; }
+            if ((cut(style.overflowX) && e.scrollWidth > e.clientWidth + 1) || (cut(style.overflowY) && e.scrollHeight > e.clientHeight + 1)) { found.push('cut off: ' + name(e)); }
+          }
+          return found;
+        }
+        """;
+
+    /// <summary>What the keyboard can reach without anything being seen of it.</summary>
+    public const string Unfocused = """
+        () => {
+          const found = [];
+          for (const e of document.querySelectorAll('a[href], button, input, select, textarea, [tabindex]')) {
+            e.focus({ focusVisible: true, preventScroll: true });
+            const style = getComputedStyle(e);
+            const box = e.getBoundingClientRect();
+            const what = e.localName + ' ' + (e.textContent.trim() || e.id).slice(0, 40);
+            if (document.activeElement !== e) { found.push('cannot be reached: ' + what); }
+            else if (style.outlineStyle === 'none' || parseFloat(style.outlineWidth) < 2) { found.push('no outline: ' + what); }
+            else if (box.width < 1 || box.height < 1 || box.right < 0) { found.push('not to be seen: ' + what); }
+          }
+          document.activeElement?.blur();
+          return found;
+        }
+        """;
+}
