@@ -1,4 +1,3 @@
-using GuideBuilder.Rendering.Data;
 using GuideBuilder.Tests.Support;
 
 namespace GuideBuilder.Tests.Cases;

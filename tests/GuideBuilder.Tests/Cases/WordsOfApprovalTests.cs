@@ -60,6 +60,6 @@ public sealed partial class WordsOfApprovalTests
         return false;
     }
 
-    [GeneratedRegex(@"\b(safe|safely|compliant|complies|approved|pass|passes|passed)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(safe|safely|compliant|complies|approved|pass|passes|passed|passing)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Blessing();
 }

@@ -74,10 +74,18 @@ public sealed class WholeBookTests
     public void The_same_plan_gives_the_same_bytes() =>
         Assert.Equal(Book.Files.Select(f => Convert.ToHexString(f.Bytes.Span)), Bind(EditionKind.Householder).Files.Select(f => Convert.ToHexString(f.Bytes.Span)));
 
+    [Theory]
+    [InlineData(EditionKind.Householder, true)]
+    [InlineData(EditionKind.Customer, true)]
+    [InlineData(EditionKind.Neighbour, false)]
+    [InlineData(EditionKind.Public, false)]
+    public void Only_those_who_live_by_the_dates_get_them_as_a_calendar(EditionKind edition, bool calendar) =>
+        Assert.Equal(calendar, Bound.With("", SamplePlan.For(edition: edition)).Value!.Files.Any(f => f.Name == "dates.ics"));
+
     [Fact]
     public void Names_of_files_come_from_ids_and_differ_in_more_than_case()
     {
-        Assert.All(Book.Files, f => Assert.Matches("^[a-z0-9][a-z0-9-]*\\.(html|css|js|json)$", f.Name));
+        Assert.All(Book.Files, f => Assert.Matches("^[a-z0-9][a-z0-9-]*\\.(html|css|js|json|ics)$", f.Name));
         Assert.Equal(Book.Files.Length, Book.Files.Select(f => f.Name).Distinct(StringComparer.OrdinalIgnoreCase).Count());
     }
 

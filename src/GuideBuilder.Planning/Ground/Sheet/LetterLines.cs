@@ -11,7 +11,7 @@ internal static class LetterLines
     public static IEnumerable<SheetRow> Of(GroundDesk desk, Lookup known) =>
         from row in desk.Figures.Group("letter-")
         let figure = Answered(row, known) ?? Common(desk, row, known)
-        select desk.Line(row.Id, "letter", [figure], figure.Worth);
+        select desk.Line(row.Id, "letter", [figure], figure.Worth, row.Id);
 
     private static SheetFigure? Answered(TableRow row, Lookup known) => row.Words("asks") is { Length: > 0 } name && known(name) is { Standing: Standing.Known } given
         ? new(name, given.Value, FigureOrigin.Answered)
