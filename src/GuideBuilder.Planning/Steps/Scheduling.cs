@@ -42,7 +42,8 @@ internal sealed record Scheduling(FrozenDictionary<string, StepDates> Dates, Sch
                 Drivers(network, passes, dates),
                 Meetings.Of(network.Steps, dates),
                 Hours.OffSupply(network.Steps),
-                trials.HouseholdHours) { BaseFinish = likely },
+                trials.HouseholdHours)
+            { BaseFinish = likely },
             trials,
             network,
             passes);

@@ -24,7 +24,7 @@ internal sealed record TrialRun(TrialSetting Setting, TrialWorlds Worlds, StepRu
     /// <summary>Runs about so many trials of a way, on at most so many threads (-1 for as many as there are).</summary>
     public static TrialRun Of(WayCase way, ImmutableArray<Planned<Step>> steps, PartyCalendars calendars, Effort effort, int trials)
     {
-        var setting = TrialSetting.Of(way, steps, calendars, trials);
+        var setting = TrialSetting.Of(way, steps, calendars, Math.Max(trials, TrialWorlds.LeastTrials));
         var worlds = TrialWorlds.Of(setting.Walk, setting.Contents, trials);
         var count = worlds.Draws.Length;
         var (sums, taxes, hours) = (new long[count], new long[count], new int[count]);

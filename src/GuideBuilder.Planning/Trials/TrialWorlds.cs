@@ -16,7 +16,9 @@ internal sealed record TrialWorlds(WorldContent[] Contents, int[] Draws, double[
 {
     private const int MostClasses = 64;
     private const int MostWorlds = 2_048;
-    private const int LeastTrials = 200;
+    /// <summary>The fewest trials of a world where every world is tried.</summary>
+    public const int LeastTrials = 200;
+
 
     /// <summary>Whether every world was looked at.</summary>
     public bool EveryWorld => !Classes.IsEmpty;

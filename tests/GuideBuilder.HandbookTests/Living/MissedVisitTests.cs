@@ -8,27 +8,6 @@ namespace GuideBuilder.HandbookTests.Living;
 public sealed partial class MissedVisitTests(MissedVisit missed) : IClassFixture<MissedVisit>
 {
     [Fact]
-    public void The_cover_says_where_you_are_what_is_late_and_what_is_next_by_when()
-    {
-        var cover = Words("index.html");
-
-        Assert.Contains("The house has been without supply since Wednesday 24 February 2027", cover, StringComparison.Ordinal);
-        Assert.Contains("nobody came on Wednesday 24 February 2027, 1 calendar day ago", cover, StringComparison.Ordinal);
-        Assert.Contains("Clear the way for every crew, by", cover, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void Each_gate_that_was_left_open_is_named_beside_the_payment()
-    {
-        var cover = Words("index.html");
-
-        Assert.Contains("You have paid, with these left open", cover, StringComparison.Ordinal);
-        Assert.Contains("£2,140", cover, StringComparison.Ordinal);
-        Assert.Contains("The asbestos result comes back left open when you paid", cover, StringComparison.Ordinal);
-        Assert.DoesNotContain("Check what the quotation leaves out left open", cover, StringComparison.Ordinal);
-    }
-
-    [Fact]
     public void The_day_has_a_new_date_after_the_time_in_which_the_crew_can_come_again() =>
         Assert.Contains("The likely day is Wednesday 10 March 2027", Words("the-day.html"), StringComparison.Ordinal);
 

@@ -85,7 +85,7 @@ public sealed class WholeBookTests
     [Fact]
     public void Names_of_files_come_from_ids_and_differ_in_more_than_case()
     {
-        Assert.All(Book.Files, f => Assert.Matches("^[a-z0-9][a-z0-9-]*\\.(html|css|js|json|ics)$", f.Name));
+        Assert.All(Book.Files, f => Assert.Matches("^[a-z0-9][a-z0-9-]*\\.(html|css|js|json|csv|ics)$", f.Name));
         Assert.Equal(Book.Files.Length, Book.Files.Select(f => f.Name).Distinct(StringComparer.OrdinalIgnoreCase).Count());
     }
 

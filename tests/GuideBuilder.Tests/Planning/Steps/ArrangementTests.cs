@@ -12,7 +12,7 @@ namespace GuideBuilder.Tests.Planning.Steps;
 /// <summary>The run of the works day of the first demo home, moved outside, under each arrangement between the companies.</summary>
 public sealed class ArrangementTests
 {
-    private const string Before = "day-uncover-cable day-joint day-cutout day-release-hole";
+    private const string Before = "day-uncover-cable day-cutout day-joint day-release-hole";
 
     private static readonly string[] OfTheElectrician = ["day-tails-to-isolator", "day-live-tests", "day-board-on"];
 
@@ -25,7 +25,7 @@ public sealed class ArrangementTests
         { "isolator", $"{Before} day-meter day-tails-to-isolator day-live-tests day-board-on" },
         { "northern-ireland", $"{Before} day-meter-by-networks day-live-tests day-board-on" },
         { "ireland", $"{Before} day-meter-by-networks day-live-tests day-board-on" },
-        { "meter-off-first", "day-uncover-cable day-meter-off day-joint day-cutout day-release-hole day-meter day-live-tests day-board-on" },
+        { "meter-off-first", "day-uncover-cable day-meter-off day-cutout day-joint day-release-hole day-meter day-live-tests day-board-on" },
     };
 
     [Theory]
@@ -42,7 +42,7 @@ public sealed class ArrangementTests
         Assert.All(run.Where(s => s.Party == "electrician"), s => Assert.Contains(s.Id, OfTheElectrician));
         Assert.True(At(run, "day-live-tests") > run.Max(s => Energising.Contains(s.Id) ? run.IndexOf(s) : 0), "the live tests follow energising");
         Assert.Equal(run.Length - 1, At(run, "day-board-on"));
-        Assert.Contains("board stays off until the electrician has written down polarity and earth", run[At(run, "day-live-tests")].About.Words, StringComparison.Ordinal);
+        Assert.Contains("fuse box stays off until the electrician has written down polarity and earth", run[At(run, "day-live-tests")].About.Words, StringComparison.Ordinal);
         Assert.Contains("No filling before the jointer says so", run[At(run, "day-release-hole")].About.Words, StringComparison.Ordinal);
     }
 
