@@ -1,7 +1,6 @@
 using GuideBuilder.Model;
 using GuideBuilder.Planning.Chance;
 using GuideBuilder.Planning.Costs;
-using GuideBuilder.Tests.Support;
 
 namespace GuideBuilder.Tests.Published;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using GuideBuilder.Model;
-using GuideBuilder.Planning;
 using GuideBuilder.Planning.Steps;
 using GuideBuilder.Planning.Trials;
 using GuideBuilder.Planning.Ways;
