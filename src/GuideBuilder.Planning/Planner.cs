@@ -80,7 +80,8 @@ public static class Planner
         };
         whole = whole with
         {
-            Events = [.. plan.Scheduling.Trials.Events.Select(e => new PlannedEvent(e.Step, e.Event, e.Share, plan.Costs.FirstOrDefault(c => c.Cost.Item.Id == e.Event.Cost)))],
+            Events = [.. plan.Scheduling.Trials.Events.Select(e => new PlannedEvent(e.Step, e.Event, e.Share, plan.Costs.FirstOrDefault(c => c.Cost.IsPresent && e.Event.Costs.Contains(c.Cost.Item.Id))))],
+            Payments = CashFlow.Of(plan.Costs, plan.Schedule.Meetings),
             QuotationChecks = QuotationChecks.Of(plan),
         };
         whole = whole with { FindOutFirst = FindOutFirst.Of(plan, whole.OpenQuestions, world, effort.Threads), Idle = FindOutFirst.Idle(plan, whole.OpenQuestions) };
@@ -94,6 +95,7 @@ public static class Planner
         Costs = [.. plan.Costs.Select(c => c with { Due = null })],
         Schedule = plan.Schedule with { Meetings = [], DrivingSteps = [], Feasibility = Feasibility.NoDate, NeededBy = null, LastSafe = null, Change = null },
         Whereabouts = plan.Whereabouts with { Late = [], Next = [], Conflicts = [], Gates = [.. plan.Whereabouts.Gates.Select(g => g with { Expected = null })] },
+        Payments = [],
         Chances = null,
         FindOutFirst = [.. plan.FindOutFirst.Select(f => f with { Rows = [.. f.Rows.Select(r => r with { Cost = null, Finish = null, MeetsDate = null })], MayWiden = false })],
     };

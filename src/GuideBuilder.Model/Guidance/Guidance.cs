@@ -22,7 +22,7 @@ public sealed record Guidance(
     Look Look)
 {
     /// <summary>The costs that only a chance event brings, by id.</summary>
-    public FrozenSet<string> ChanceCosts => Steps.SelectMany(s => s.MayHappen).Select(e => e.Cost).OfType<string>().ToFrozenSet(StringComparer.Ordinal);
+    public FrozenSet<string> ChanceCosts => Steps.SelectMany(s => s.MayHappen).SelectMany(e => e.Costs).ToFrozenSet(StringComparer.Ordinal);
 
     /// <summary>What is known of the days on which several parties meet.</summary>
     public ImmutableArray<Meeting> Meetings { get; init; } = [];

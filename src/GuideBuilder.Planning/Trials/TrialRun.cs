@@ -120,9 +120,9 @@ internal sealed record TrialSetting(StepPool Pool, Outlook Outlook, WorldWalk Wa
         var steps = planned.Where(s => s.IsPresent && calendars.Has(s.Item.Party)).ToImmutableArray();
         var costs = Items.Plan(way.Guidance.Costs, way.Lookup);
         var byChance = way.Guidance.ChanceCosts;
-        var lines = costs.Where(c => c.IsPresent && !byChance.Contains(c.Item.Id) && CostPlanner.IsInOurMoney(c.Item, way)).ToImmutableArray();
+        var lines = costs.Where(c => c.IsPresent && !byChance.Contains(c.Item.Id) && CostPlanner.IsInOurMoney(c.Item, way) && CostPlanner.Counts(c, way)).ToImmutableArray();
         var events = steps.SelectMany(s => s.Item.MayHappen).Select(e => Judge.Of(e.AppliesIf, way.Lookup)).Select(j => new Because("", "", Place.None, j.Truth, j.Deciding, LocalText.Empty, []));
-        var unknown = Unknowns.Of(way, planned.Select(s => s.Because).Concat(costs.Select(c => c.Because)).Concat(events), costs.Where(c => c.IsPresent).Select(c => c.Item));
+        var unknown = Unknowns.Of(way, planned.Select(s => s.Because).Concat(lines.Select(c => c.Because)).Concat(events), lines.Select(c => c.Item));
         var world = new DefiniteWorld(way.Facts, way.Rules, way.Guidance.Tables);
         var pool = new StepPool([.. steps.Select(s => s.Item)], way, calendars, new(Deadlines.Start(way.Facts.Answers, way.Occasion.Today)));
         var outlook = new Outlook(way, pool.Steps, [.. lines.Select(l => l.Item)], trials);

@@ -9,8 +9,8 @@ internal static class CashBlocks
     /// <summary>A drawing of the steps, a table of the payments in order of date, what comes back from each party, and what a late firm owes.</summary>
     internal static ImmutableArray<Block> Of(Bindery bindery)
     {
-        var due = bindery.Plan.Costs.Where(c => c is { Cost.IsPresent: true, Added: true, Due: not null } && c.Gross.Likely > 0).OrderBy(c => c.Due).ToList();
-        if (due.Count == 0)
+        var payments = bindery.Plan.Payments;
+        if (payments.IsEmpty)
         {
             return [Make.Say(bindery, bindery.Plan.IsBeyond ? "figure-beyond" : "none-here")];
         }
@@ -18,36 +18,43 @@ internal static class CashBlocks
         return
         [
             Make.Say(bindery, "cash-words"),
-            .. bindery.Plan.Occasion.Edition == EditionKind.Public ? ImmutableArray<Block>.Empty : [CashSteps.Of(bindery, due)],
-            .. Table(bindery, due),
-            .. Make.Under(bindery, "cash-stop", Stops(bindery, due)),
+            .. bindery.Plan.Occasion.Edition == EditionKind.Public ? ImmutableArray<Block>.Empty : [CashSteps.Of(bindery, payments)],
+            .. Table(bindery, payments),
+            .. Make.Under(bindery, "cash-stop", Stops(bindery, payments)),
             .. Make.Under(bindery, "cash-owed", Owed(bindery)),
         ];
     }
 
-    private static ImmutableArray<Block> Table(Bindery bindery, List<PlannedCost> due)
+    private static ImmutableArray<Block> Table(Bindery bindery, ImmutableArray<Payment> payments)
     {
-        var currency = bindery.Plan.Money.Currency;
-        var running = 0m;
-        return Make.Grid(bindery, "cash-caption", ["column-due", "column-line", "column-to", "column-gross#", "column-so-far#"], due.Select(c => Make.Row(
+        Phrase Sum(decimal sum) => Phrase.Of(Figures.Exact(sum, bindery.Plan.Money.Currency));
+        return Make.Grid(bindery, "cash-caption", ["column-due", "column-line", "column-to", "column-gross#", "column-so-far#", "column-may-come-back#"], payments.Select(p => Make.Row(
             null,
-            bindery.Dates.Say(c.Due!.Value),
-            bindery.Link(c.Cost.Item.Id),
-            bindery.Link(c.Cost.Item.InvoicedBy),
-            Phrase.Of(Figures.Exact(c.Gross.Likely, currency)),
-            Phrase.Of(Figures.Exact(running += c.Gross.Likely, currency)))).ToList());
+            bindery.Dates.Say(p.Day),
+            bindery.Link(p.Line.Cost.Item.Id),
+            MoneyBlocks.Invoicer(bindery, p.Line.Cost.Item),
+            Sum(p.Sum),
+            Sum(p.SoFar),
+            Sum(p.MayComeBack))));
     }
 
-    private static ImmutableArray<Block> Stops(Bindery bindery, List<PlannedCost> due)
+    private static ImmutableArray<Block> Stops(Bindery bindery, ImmutableArray<Payment> payments)
     {
-        var paid = due.Select(c => c.Cost.Item.InvoicedBy).Distinct(StringComparer.Ordinal).ToList();
+        var paid = payments.Select(p => p.Line.Cost.Item.InvoicedBy).Distinct(StringComparer.Ordinal).ToList();
         var parties = paid.Select(id => bindery.Plan.Parties.FirstOrDefault(p => p.Item.Id == id)?.Item).OfType<Party>().Where(p => !p.IfYouStop.IsEmpty).ToList();
         return parties.Count == 0 ? [] :
         [
             .. Make.Grid(bindery, "cash-stop-caption", ["column-to", "column-comes-back"], parties.Select(p => Make.Row(null, bindery.Link(p.Id), bindery.ReadLine(p.IfYouStop)))),
-            Make.Say(bindery, "cash-cooling-off"),
+            .. CoolingOff(bindery),
         ];
     }
+
+    private static IEnumerable<Block> CoolingOff(Bindery bindery) => bindery.Guidance.Tables.Rows
+        .Where(r => r.Table == "rights" && r.Cells["nations"].Words.Split(' ').Contains(bindery.Plan.Nation.Id))
+        .Select(r => new Block.Prose(bindery.Labels.Compose(
+            "cash-cooling-off",
+            ("time", Phrase.Of(bindery.Answers.Say(new Value.Amount(r.Quantity("time")), null))),
+            ("sources", Phrase.Join("; ", r.Basis.Sources.Select(id => bindery.Guidance.Sources.First(s => s.Id == id)).Select(s => Bindery.Link(s.Id, bindery.Words(s.Title))))))));
 
     private static ImmutableArray<Block> Owed(Bindery bindery) =>
         Make.List(bindery.Plan.Clocks.Where(c => c.IsPresent && !c.Item.Owes.IsEmpty).Select(c => bindery.Link(c.Item.Id) + Phrase.Of(": ") + bindery.ReadLine(c.Item.Owes)));

@@ -5,6 +5,9 @@ namespace GuideBuilder.Rendering.Blocks;
 /// <summary>What may happen besides, with what it would cost and how long it would take more.</summary>
 internal static class EventBlocks
 {
+    // Below this a chance is not told as one in ten.
+    private const double LeastTold = 0.065;
+
     /// <summary>A table of the chance events; how likely each is stands there in words, and not in the public edition.</summary>
     internal static ImmutableArray<Block> Of(Bindery bindery)
     {
@@ -15,11 +18,11 @@ internal static class EventBlocks
     }
 
     /// <summary>A chance that rests on judgement, in words and with no more than one figure.</summary>
-    internal static string Chance(Bindery bindery, double share) => Math.Round(share * 10, MidpointRounding.AwayFromZero) switch
+    internal static string Chance(Bindery bindery, double share) => share switch
     {
-        < 1 => bindery.Say("chance-small"),
-        > 9 => bindery.Say("chance-great"),
-        var tenths => bindery.Say("chance-about", ("n", Figures.Plain((decimal)tenths))),
+        < LeastTold => bindery.Say("chance-small"),
+        > 1 - LeastTold => bindery.Say("chance-great"),
+        _ => bindery.Say("chance-about", ("n", Figures.Plain((decimal)Math.Round(share * 10, MidpointRounding.AwayFromZero)))),
     };
 
     private static GridRow Row(Bindery bindery, PlannedEvent e, bool isPublic) => new(null,

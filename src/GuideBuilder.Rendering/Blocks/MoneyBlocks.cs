@@ -47,13 +47,41 @@ internal static class MoneyBlocks
         var currency = bindery.Plan.Money.Currency;
         return Make.Row(
             cost.Cost.Item.Id,
-            bindery.Words(cost.Cost.Item.Title),
-            bindery.Link(cost.Cost.Item.InvoicedBy),
+            Name(bindery, cost),
+            Invoicer(bindery, cost.Cost.Item),
             Phrase.Of(Figures.Exact(cost.Net.Likely, currency)),
             Phrase.Of(Figures.Exact(cost.Gross.Likely - cost.Net.Likely, currency)),
             Phrase.Of(Figures.Exact(cost.Gross.Likely, currency)),
             Phrase.Of(cost.Quotation is null ? bindery.Money(cost.Gross) : bindery.Say("cost-quoted")));
     }
+
+    /// <summary>Who sends the invoice; for what the household buys or orders itself, whomever it chooses.</summary>
+    internal static Phrase Invoicer(Bindery bindery, Cost cost) =>
+        cost.InvoicedBy == Party.Household ? Phrase.Of(bindery.Say("invoice-own-choice")) : bindery.Link(cost.InvoicedBy);
+
+    // A line that is counted says how many, and what one comes to.
+    private static Phrase Name(Bindery bindery, PlannedCost cost)
+    {
+        var title = bindery.Words(cost.Cost.Item.Title);
+        if (cost.Cost.Item.Quantity is null || cost.Quotation is not null || cost.Quantity is 0 or 1)
+        {
+            return title;
+        }
+
+        var (n, price) = (Figures.Plain(cost.Quantity), Figures.Rough(cost.Gross.Likely / cost.Quantity, bindery.Plan.Money.Currency));
+        var times = UnitOf(cost.CountedIn) is { } unit
+            ? bindery.Say("cost-times", ("n", n), ("unit", bindery.Labels.Count(unit, cost.Quantity)), ("price", price))
+            : bindery.Say("cost-times-plain", ("n", n), ("price", price));
+        return title + Phrase.Of($" ({times})");
+    }
+
+    private static string? UnitOf(Unit? unit) => unit?.Symbol switch
+    {
+        "m" => "unit-metre",
+        "m²" => "unit-square-metre",
+        "m³" => "unit-cubic-metre",
+        _ => null,
+    };
 
     private static GridRow Sum(Bindery bindery, List<PlannedCost> added)
     {
@@ -66,13 +94,13 @@ internal static class MoneyBlocks
         bindery,
         "costs-open-caption",
         ["column-line", "column-invoiced-by", "column-range", "column-settled-by"],
-        open.Select(c => Make.Row(c.Cost.Item.Id, bindery.Words(c.Cost.Item.Title), bindery.Link(c.Cost.Item.InvoicedBy), Phrase.Of(bindery.Money(c.Gross)), Sides.Settling(bindery, c.Cost.Because))));
+        open.Select(c => Make.Row(c.Cost.Item.Id, Name(bindery, c), Invoicer(bindery, c.Cost.Item), Phrase.Of(c.MayBeNil ? bindery.Say("range-nil", ("range", bindery.Money(c.Gross))) : bindery.Money(c.Gross)), Sides.Settling(bindery, c.Cost.Because))));
 
     private static Block.Entry About(Bindery bindery, PlannedCost cost)
     {
         var item = cost.Cost.Item;
         ImmutableArray<SideLine> due = cost.Due is { } day ? [Sides.Line(bindery, "left-due", bindery.Dates.Say(day))] : [];
-        return new Block.Entry(null, 1, bindery.Words(item.Title), bindery.Read(item.About), [Sides.Who(bindery, item.InvoicedBy), .. due, Basis(bindery, cost), .. Sides.Of(bindery, cost.Cost)]);
+        return new Block.Entry(null, 1, bindery.Words(item.Title), bindery.Read(item.About), [new SideLine(bindery.Say("left-who"), Invoicer(bindery, item)), .. due, Basis(bindery, cost), .. Sides.Of(bindery, cost.Cost)]);
     }
 
     private static SideLine Basis(Bindery bindery, PlannedCost cost) =>

@@ -29,11 +29,13 @@ internal static class QuotationBlocks
 
     private static ImmutableArray<SideLine> Lines(Bindery bindery, QuotationCheck check)
     {
-        var left = bindery.Plan.Costs.Where(c => c is { Added: true, Quotation: null }).Select(c => bindery.Link(c.Cost.Item.Id)).ToList();
+        var left = check.Paper.LeavesOut.Select(c => bindery.Link(c.Value)).ToList();
+        var beside = bindery.Plan.Costs.Where(c => c is { Added: true, Quotation: null } && check.Paper.LeavesOut.All(l => l.Value != c.Cost.Item.Id)).Select(c => bindery.Link(c.Cost.Item.Id)).ToList();
         return
         [
             Sides.Line(bindery, "quotation-covers", Phrase.Join(", ", check.Lines.Select(bindery.Link))),
-            .. left.Count == 0 ? ImmutableArray<SideLine>.Empty : [Sides.Line(bindery, "quotation-still-to-pay", Phrase.Join(", ", left))],
+            .. left.Count == 0 ? ImmutableArray<SideLine>.Empty : [Sides.Line(bindery, "quotation-leaves-out", Phrase.Join(", ", left))],
+            .. beside.Count == 0 ? ImmutableArray<SideLine>.Empty : [Sides.Line(bindery, "quotation-still-to-pay", Phrase.Join(", ", beside))],
         ];
     }
 }

@@ -9,21 +9,21 @@ internal static class CashSteps
     private const decimal Height = 150;
 
     /// <summary>The drawing of payments in order of date; the table that says the same follows it.</summary>
-    internal static Block.Drawing Of(Bindery bindery, IReadOnlyList<PlannedCost> due)
+    internal static Block.Drawing Of(Bindery bindery, ImmutableArray<Payment> payments)
     {
         var currency = bindery.Plan.Money.Currency;
-        var (first, last) = (bindery.Plan.Schedule.Start, due[^1].Due!.Value);
+        var (first, last) = (bindery.Plan.Schedule.Start, payments[^1].Day);
         var axis = new TimeAxis(first, last.PlusDays(Math.Max(7, Period.DaysBetween(first, last) / 10)));
-        var whole = due.Sum(c => c.Gross.Likely);
+        var whole = payments[^1].SoFar;
         var sketch = new Sketch();
         axis.Draw(bindery, sketch, Top, Top + Height);
         decimal At(decimal sum) => Top + Height - (sum / whole * (Height - 20));
         var points = new List<(decimal X, decimal Y)> { (0, At(0)) };
         var running = 0m;
-        foreach (var day in due.GroupBy(c => c.Due!.Value))
+        foreach (var day in payments.GroupBy(p => p.Day))
         {
             points.Add((axis.At(day.Key), At(running)));
-            running += day.Sum(c => c.Gross.Likely);
+            running += day.Sum(p => p.Sum);
             points.Add((axis.At(day.Key), At(running)));
         }
 

@@ -8,6 +8,8 @@ internal static class FinishChances
 {
     private const decimal Top = 26;
     private const decimal Height = 140;
+    private const double LeastShare = 0.1;
+    private const int MostDeciders = 10;
 
     internal static ImmutableArray<Block> Of(Bindery bindery)
     {
@@ -25,6 +27,7 @@ internal static class FinishChances
                 : ImmutableArray<Block>.Empty,
             new Block.Drawing("drawing-finish-chances", bindery.Say("drawing-finish-chances"), bindery.Say("drawing-finish-chances-words"), Draw(bindery, days)),
             .. Make.Grid(bindery, "finish-chances-caption", ["column-finished-by", "column-chance"], Rows(bindery, days)),
+            .. Make.Grid(bindery, "decides-caption", ["column-step", "column-how-often"], Deciders(chances).Select(d => Make.Row(null, bindery.Link(d.Step), Phrase.Of(EventBlocks.Chance(bindery, d.Share))))),
         ];
     }
 
@@ -47,6 +50,14 @@ internal static class FinishChances
 
         return sketch.Finish(Top + Height + 6);
     }
+
+    // The steps that stand in the deciding chain most often; those that decide hardly ever are left out.
+    private static IEnumerable<(string Step, double Share)> Deciders(Chances chances) => chances.Deciding
+        .Where(d => d.Value >= LeastShare)
+        .OrderByDescending(d => d.Value)
+        .ThenBy(d => d.Key, StringComparer.Ordinal)
+        .Take(MostDeciders)
+        .Select(d => (d.Key, d.Value));
 
     // Every second tenth is enough to read off.
     private static IEnumerable<GridRow> Rows(Bindery bindery, ImmutableArray<LocalDate> days) =>

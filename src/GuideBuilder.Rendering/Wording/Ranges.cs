@@ -17,6 +17,13 @@ internal sealed class Ranges
         ("to", Figures.Exact(Figures.Up(sums.High), currency)),
         ("middle", Figures.Exact(Figures.Near(sums.Likely), currency)));
 
+    /// <summary>The same in few words, for a cell of a table: from £1,400 to £3,100, half of them under £2,100.</summary>
+    internal string Half(ThreePoint sums, Unit currency) => sums.Low == sums.High ? Figures.Exact(sums.Low, currency) : _phrases.Say(
+        "figure-half",
+        ("from", Figures.Exact(Figures.Down(sums.Low), currency)),
+        ("to", Figures.Exact(Figures.Up(sums.High), currency)),
+        ("middle", Figures.Exact(Figures.Near(sums.Likely), currency)));
+
     /// <summary>From 3¼ to 10½ hours, most likely 5.</summary>
     internal string Hours(ThreePoint hours) => Say("hour", hours, Figures.Hours);
 

@@ -1,5 +1,6 @@
 using GuideBuilder.Model;
 using GuideBuilder.Tests.Support;
+using NodaTime;
 
 namespace GuideBuilder.Tests.Planning.Trials;
 
@@ -42,6 +43,52 @@ public sealed class ChanceEventTests
         Assert.Equal((100, 0), (Small.Plan(Guidance, answers).Chances!.Cost.Highest, Small.Plan(Guidance, answers).Events.Single().Share));
     }
 
+    [Fact]
+    public void A_visit_that_fails_puts_off_the_whole_works_day_and_digs_nothing_again()
+    {
+        var guidance = Small.Empty with
+        {
+            Steps =
+            [
+                Small.Step("hole", 2) with { NoLaterThan = [new("joint", 3, DayCount.CalendarDays, null, Place.None)] },
+                Small.Turn("joint", "operator", 1) with { After = [Small.After("hole")] },
+                Small.Turn("meter", "electrician", 2) with { MayHappen = [Event("missed", 1) with { Costs = [] }] },
+                Small.Step("fill", 1, after: ["joint"]),
+            ],
+        };
+        var plan = Small.Plan(guidance);
+        DateRange Start(string step) => plan.Steps.First(s => s.Step.Item.Id == step).Dates!.StartRange;
+
+        Assert.Equal(new LocalDate(2027, 2, 1), Start("hole").Late);
+        Assert.Equal(new LocalDate(2027, 2, 10), Start("joint").Early);
+        Assert.Equal(Start("joint"), Start("meter"));
+        Assert.Equal(new LocalDate(2027, 2, 11), Start("fill").Late);
+        Assert.Equal(new LocalDate(2027, 2, 3), plan.Schedule.BaseFinish);
+        Assert.Equal(new LocalDate(2027, 2, 10), plan.Chances!.Finish.Highest);
+    }
+
+    [Fact]
+    public void A_delay_in_calendar_days_counts_every_day()
+    {
+        var days = Small.Takes(DayCount.CalendarDays, 5, 5, 5);
+        var guidance = Guidance with { Steps = [Guidance.Steps[0], Guidance.Steps[1] with { MayHappen = [Event("missed", 1) with { TakesMore = days }] }] };
+
+        Assert.Equal(new LocalDate(2027, 2, 9), Small.Plan(guidance).Chances!.Finish.Highest);
+    }
+
+    [Fact]
+    public void An_event_brings_the_cost_that_is_in_the_plan()
+    {
+        var guidance = Guidance with
+        {
+            Costs = [Guidance.Costs[0], Small.Cost("elsewhere", price: "price", when: new Condition.AnyOf([], Place.None)), Guidance.Costs[1]],
+            Steps = [Guidance.Steps[0], Guidance.Steps[1] with { MayHappen = [Event("missed", 1) with { Costs = ["elsewhere", "again"] }] }],
+        };
+
+        Assert.Equal("again", Small.Plan(guidance).Events.Single().Cost!.Cost.Item.Id);
+        Assert.Equal(150, Small.Plan(guidance).Chances!.Cost.Lowest);
+    }
+
     private static ChanceEvent Event(string id, decimal chance) =>
-        new(id, Small.Words(id), Condition.Always, chance, Small.Takes(DayCount.WorkingDays, 5, 5, 5), "again", Small.Words("because"), Basis.Nothing, Place.None);
+        new(id, Small.Words(id), Condition.Always, chance, Small.Takes(DayCount.WorkingDays, 5, 5, 5), ["again"], Small.Words("because"), Basis.Nothing, Place.None);
 }
