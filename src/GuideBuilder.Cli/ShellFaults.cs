@@ -68,6 +68,13 @@ internal static class ShellFaults
     /// <summary><c>--browser chromium</c> without <c>--pdf</c>.</summary>
     internal static ShellFault BrowserWithoutPdf() => Use("HB4020", "--browser says who prints, and nothing is to be printed", "Add --pdf, or leave --browser out.");
 
+    /// <summary><c>check --rewrite home.yaml</c> where the file may not be written.</summary>
+    internal static ShellFault CannotWriteFile(string path, string why) =>
+        Disk("HB4050", path, $"cannot be written: {why}; what was there before is still there", "Make room, or see that you may write there.");
+
+    /// <summary><c>check --rewrite</c> without an answers file.</summary>
+    internal static ShellFault NothingToRewrite() => Use("HB4051", "--rewrite needs an answers file to rewrite", "Name one or more.");
+
     private static ShellFault Disk(string code, string path, string wrong, string right) => new(Exit.Disk, code, $"{path}: {wrong}.", right);
 
     private static ShellFault Use(string code, string wrong, string right) => new(Exit.WrongUse, code, $"{wrong}.", right);

@@ -15,9 +15,15 @@ internal sealed class Common
     /// <summary>Adds the options to a verb.</summary>
     internal Command To(Command verb)
     {
+        ToWordsOnly(verb).Options.Add(_seed);
+        return verb;
+    }
+
+    /// <summary>Adds to a verb the options of those that read the guidance and plan nothing.</summary>
+    internal Command ToWordsOnly(Command verb)
+    {
         verb.Options.Add(_guidance);
         verb.Options.Add(_today);
-        verb.Options.Add(_seed);
         return verb;
     }
 
