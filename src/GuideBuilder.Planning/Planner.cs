@@ -78,15 +78,19 @@ public static class Planner
             Ground = GroundSheets.Of(plan.Case.KnownOrAbsent, plan.Case.InWorldOrAbsent, guidance.Tables),
             Siting = SitingRules.Of(plan.Case.KnownOrAbsent, guidance.Tables),
         };
-        whole = whole with
-        {
-            Events = [.. plan.Scheduling.Trials.Events.Select(e => new PlannedEvent(e.Step, e.Event, e.Share, plan.Costs.FirstOrDefault(c => c.Cost.IsPresent && e.Event.Costs.Contains(c.Cost.Item.Id))))],
-            Payments = CashFlow.Of(plan.Costs, plan.Schedule.Meetings),
-            QuotationChecks = QuotationChecks.Of(plan),
-        };
-        whole = whole with { FindOutFirst = FindOutFirst.Of(plan, whole.OpenQuestions, world, effort.Threads), Idle = FindOutFirst.Idle(plan, whole.OpenQuestions) };
+        whole = WithChances(whole, plan, world, effort);
         return whole.IsBeyond ? Undated(whole) : whole;
     }
+
+    // What is told of chance, money over time and answers that are not known yet.
+    private static Plan WithChances(Plan whole, WayPlan plan, World world, Effort effort) => whole with
+    {
+        Events = [.. plan.Scheduling.Trials.Events.Select(e => new PlannedEvent(e.Step, e.Event, e.Share, plan.Costs.FirstOrDefault(c => c.Cost.IsPresent && e.Event.Costs.Contains(c.Cost.Item.Id))))],
+        Payments = CashFlow.Of(plan.Costs, plan.Schedule.Meetings),
+        QuotationChecks = QuotationChecks.Of(plan),
+        FindOutFirst = FindOutFirst.Of(plan, whole.OpenQuestions, world, effort.Threads),
+        Idle = FindOutFirst.Idle(plan, whole.OpenQuestions),
+    };
 
     // What has been done keeps its days; nothing that is still to come has one.
     private static Plan Undated(Plan plan) => plan with

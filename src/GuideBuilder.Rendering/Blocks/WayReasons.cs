@@ -11,12 +11,14 @@ internal static class WayReasons
         var chosen = bindery.Plan.ChosenWay;
         return Make.List(
         [
-            Phrase.Of(bindery.Say(bindery.Plan.Answers["wish.way"] is { Standing: Standing.Known, Value: Value.Option { Id: var wished } } && wished == chosen.Item.Id ? "way-why-asked"
-                : chosen.State == ItemState.Settled ? "way-why-settled" : "way-why-open")),
+            Phrase.Of(bindery.Say(IsWished(bindery, chosen.Item.Id) ? "way-why-asked" : chosen.State == ItemState.Settled ? "way-why-settled" : "way-why-open")),
             bindery.ReadLine(chosen.Because.Reason),
             Phrase.Of(Beside(bindery, chosen.Item.Id)),
         ]);
     }
+
+    private static bool IsWished(Bindery bindery, string way) =>
+        bindery.Plan.Answers.ByName.GetValueOrDefault("wish.way") is { Standing: Standing.Known, Value: Value.Option wished } && wished.Id == way;
 
     private static string Beside(Bindery bindery, string chosen)
     {
