@@ -16,7 +16,7 @@ namespace GuideBuilder.Planning;
 public static class Planner
 {
     /// <summary>Judges the ways, plans each that is not ruled out, and tells the whole by the chosen one.</summary>
-    public static Staged<Plan> Plan(Facts facts, Guidance guidance, Occasion occasion) => Plan(facts, guidance, occasion, Effort.Whole);
+    public static Staged<Plan> Plan(Facts facts, Guidance guidance, Occasion occasion) => Plan(facts, guidance, occasion, occasion.FaultsOnly ? Effort.None : Effort.Whole);
 
     /// <summary>The same with as much effort as is asked for.</summary>
     internal static Staged<Plan> Plan(Facts facts, Guidance guidance, Occasion occasion, Effort effort)
