@@ -102,6 +102,12 @@ internal sealed record Effort(int Many, int Few, int Threads)
 {
     /// <summary>What a handbook takes.</summary>
     public static Effort Whole { get; } = new(TrialRun.Many, TrialRun.Few, -1);
+
+    /// <summary>What a first look takes.</summary>
+    public static Effort Sketch { get; } = new(TrialRun.Few / 5, TrialRun.Few / 50, -1) { Compares = false };
+
+    /// <summary>Whether the other ways are planned too, and what each answer that is not known yet would change.</summary>
+    public bool Compares { get; private init; } = true;
 }
 
 /// <summary>Everything that the trials of one way share.</summary>
