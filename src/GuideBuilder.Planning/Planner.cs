@@ -1,3 +1,4 @@
+using GuideBuilder.Planning.Costs;
 using GuideBuilder.Planning.Electrical;
 using GuideBuilder.Planning.Ground;
 using GuideBuilder.Planning.Hazards;
@@ -80,9 +81,19 @@ public static class Planner
             Ground = GroundSheets.Of(plan.Case.KnownOrAbsent, plan.Case.InWorldOrAbsent, guidance.Tables),
             Siting = SitingRules.Of(plan.Case.KnownOrAbsent, guidance.Tables),
         };
-        whole = !effort.Compares ? whole : whole with { FindOutFirst = FindOutFirst.Of(plan, whole.OpenQuestions, world, effort.Threads), Idle = FindOutFirst.Idle(plan, whole.OpenQuestions) };
+        whole = effort.Compares ? WithChances(whole, plan, world, effort) : whole;
         return whole.IsBeyond ? Undated(whole) : whole;
     }
+
+    // What is told of chance, money over time and answers that are not known yet.
+    private static Plan WithChances(Plan whole, WayPlan plan, World world, Effort effort) => whole with
+    {
+        Events = [.. plan.Scheduling.Trials.Events.Select(e => new PlannedEvent(e.Step, e.Event, e.Share, plan.Costs.FirstOrDefault(c => c.Cost.IsPresent && e.Event.Costs.Contains(c.Cost.Item.Id))))],
+        Payments = CashFlow.Of(plan.Costs, plan.Schedule.Meetings),
+        QuotationChecks = QuotationChecks.Of(plan),
+        FindOutFirst = FindOutFirst.Of(plan, whole.OpenQuestions, world, effort.Threads),
+        Idle = FindOutFirst.Idle(plan, whole.OpenQuestions),
+    };
 
     // What has been done keeps its days; nothing that is still to come has one.
     private static Plan Undated(Plan plan) => plan with
@@ -91,6 +102,7 @@ public static class Planner
         Costs = [.. plan.Costs.Select(c => c with { Due = null })],
         Schedule = plan.Schedule with { Meetings = [], DrivingSteps = [], Feasibility = Feasibility.NoDate, NeededBy = null, LastSafe = null, Change = null },
         Whereabouts = plan.Whereabouts with { Late = [], Next = [], Conflicts = [], Gates = [.. plan.Whereabouts.Gates.Select(g => g with { Expected = null })] },
+        Payments = [],
         Chances = null,
         FindOutFirst = [.. plan.FindOutFirst.Select(f => f with { Rows = [.. f.Rows.Select(r => r with { Cost = null, Finish = null, MeetsDate = null })], MayWiden = false })],
     };

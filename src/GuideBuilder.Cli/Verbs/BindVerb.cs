@@ -31,7 +31,7 @@ internal static class BindVerb
         var occasion = common.Occasion(given);
         var printer = Printer(given);
         var earlier = Earlier(given, files.Length);
-        var texts = files.Select(Loading.File).ToArray();
+        var texts = Loading.Files(files);
         var guidance = common.Guidance(given);
         FaultPrinter.Print(guidance.Faults.Concat(earlier?.Faults ?? []));
         if (guidance.Value is not { } read || earlier is { Value: null })
@@ -50,7 +50,7 @@ internal static class BindVerb
         {
             (string Name, ReadOnlyMemory<byte> Bytes)[] all = [.. book.Files.Select(f => (f.Name, f.Bytes))];
             HandbookFolder.Write(folder, printer is null ? all : [.. all, .. Browser.Print(printer, all, book.ForPaper)]);
-            Console.Out.WriteLine(Invariant($"{folder}: {book.Files.Length} files. Open {Path.Combine(folder, "index.html")}"));
+            Console.Out.WriteLine(OneLine.Of(Invariant($"{folder}: {book.Files.Length} files. Open {Path.Combine(folder, "index.html")}")));
         }
 
         return Exit.Done;

@@ -30,7 +30,7 @@ internal static class CheckVerb
 
         var guidance = common.Guidance(given);
         var occasion = common.Occasion(given);
-        var texts = files.Select(Loading.File).ToArray();
+        var texts = Loading.Files(files);
         var found = guidance.Value is not { } read
             ? guidance.Faults
             : [.. guidance.Faults, .. Samples(read, texts).SelectMany(text => Guide.Bind(text, read, occasion).Faults)];
@@ -38,7 +38,7 @@ internal static class CheckVerb
         var failed = found.Any(f => f.Severity == Severity.Error);
         if (!failed)
         {
-            Console.Out.WriteLine($"Nothing stops a bind. Checked: the guidance{Also(files)}.");
+            Console.Out.WriteLine(OneLine.Of($"Nothing stops a bind. Checked: the guidance{Also(files)}."));
         }
 
         return failed ? Exit.Faults

@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
 using GuideBuilder.Cli.Disk;
 
 namespace GuideBuilder.Cli.Verbs;
@@ -10,7 +12,7 @@ internal sealed class Common
 
     private readonly Option<string?> _today = new("--today") { HelpName = "DAY", Description = "Take DAY (year-month-day) for today, instead of SOURCE_DATE_EPOCH or the clock." };
 
-    private readonly Option<ulong> _seed = new("--seed") { HelpName = "N", Description = "Draw chances from N.", DefaultValueFactory = _ => Model.Occasion.DefaultSeed };
+    private readonly Option<ulong> _seed = new("--seed") { HelpName = "N", Description = "Draw chances from N.", DefaultValueFactory = _ => Model.Occasion.DefaultSeed, CustomParser = Seed };
 
     /// <summary>Adds the options to a verb.</summary>
     internal Command To(Command verb)
@@ -38,6 +40,16 @@ internal sealed class Common
     {
         var (day, draw) = (Day(given), given.GetValue(_seed));
         return answers => new Model.Occasion(day, draw, answers.Handbook.Edition);
+    }
+
+    private static ulong Seed(ArgumentResult given)
+    {
+        if (!ulong.TryParse(given.Tokens[0].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var seed))
+        {
+            given.AddError(Invariant($"--seed '{given.Tokens[0].Value}' is not a whole number from 0 to {ulong.MaxValue}"));
+        }
+
+        return seed;
     }
 
     private LocalDate Day(ParseResult given) => Today.Find(given.GetValue(_today));

@@ -71,6 +71,14 @@ public static class Quantiles
         return new(first, At(10), At(50), At(80), At(90), last);
     }
 
+    /// <summary>The days that one, two … nine tenths of the weight and all of it do not exceed; at least one day.</summary>
+    public static ImmutableArray<int> Tenths(IEnumerable<int> days, IEnumerable<double> weights)
+    {
+        var sorted = days.Zip(weights).Where(d => d.Second > 0).OrderBy(d => d.First).ToArray();
+        var (byDay, total) = (sorted.Select(d => d.Second).ToArray(), sorted.Sum(d => d.Second));
+        return [.. Enumerable.Range(1, 10).Select(tenth => sorted[Reaching(byDay, tenth * 10 * total)].First)];
+    }
+
     private static int Reaching(double[] weights, double hundredfold)
     {
         var (sum, i) = (weights[0], 0);

@@ -17,6 +17,9 @@ internal sealed class StepPool(ImmutableArray<Step> steps, WayCase way, PartyCal
     /// <summary>The days of the plan.</summary>
     public Horizon Horizon => horizon;
 
+    /// <summary>The days in which an event's delay is counted: every day, or those of the step's party.</summary>
+    public DayTable TableOf(DrawnEvent e) => horizon.Table(e.Event.TakesMore is { Unit: DayCount.CalendarDays } ? WorkingCalendar.EveryDay : calendars.Of(steps[e.Step].Party));
+
     /// <summary>The network of the steps that are present, without a needed-by date.</summary>
     public CompiledNetwork Of(bool[] present)
     {

@@ -69,7 +69,14 @@ internal sealed record TrialRun(TrialSetting Setting, TrialWorlds Worlds, StepRu
         All(Finish, Horizon.Date),
         neededBy is { } day ? Share(Sum(p => Dates.Finish[p] <= Horizon.Day(day))) : null,
         steps.ToFrozenDictionary(s => s.Id, s => Share(Place(s) is >= 0 and var at ? Sum(p => Dates.Starts[at][p] != StepRun.Absent) : 0), StringComparer.Ordinal),
-        steps.ToFrozenDictionary(s => s.Id, s => Share(Place(s) is >= 0 and var at ? Dates.Deciding[at] : 0), StringComparer.Ordinal));
+        steps.ToFrozenDictionary(s => s.Id, s => Share(Place(s) is >= 0 and var at ? Dates.Deciding[at] : 0), StringComparer.Ordinal))
+    {
+        FinishByTenths = [.. Quantiles.Tenths(Dates.Finish, Worlds.Weights).Select(Horizon.Date)],
+    };
+
+    /// <summary>The share of trials in which each event happens, in the order of the steps.</summary>
+    public IEnumerable<(string Step, ChanceEvent Event, double Share)> Events =>
+        Setting.Outlook.Events.Select((e, i) => (Setting.Pool.Steps[e.Step].Id, e.Event, Share(Sum(p => Worlds.Contents[p].Events[i] && e.Happens(Worlds.Draws[p])))));
 
     private int Place(Step step) => Setting.Pool.Steps.IndexOf(step);
 
@@ -118,9 +125,10 @@ internal sealed record TrialSetting(StepPool Pool, Outlook Outlook, WorldWalk Wa
     {
         var steps = planned.Where(s => s.IsPresent && calendars.Has(s.Item.Party)).ToImmutableArray();
         var costs = Items.Plan(way.Guidance.Costs, way.Lookup);
-        var lines = costs.Where(c => c.IsPresent && CostPlanner.IsInOurMoney(c.Item, way)).ToImmutableArray();
+        var byChance = way.Guidance.ChanceCosts;
+        var lines = costs.Where(c => c.IsPresent && !byChance.Contains(c.Item.Id) && CostPlanner.IsInOurMoney(c.Item, way) && CostPlanner.Counts(c, way)).ToImmutableArray();
         var events = steps.SelectMany(s => s.Item.MayHappen).Select(e => Judge.Of(e.AppliesIf, way.Lookup)).Select(j => new Because("", "", Place.None, j.Truth, j.Deciding, LocalText.Empty, []));
-        var unknown = Unknowns.Of(way, planned.Select(s => s.Because).Concat(costs.Select(c => c.Because)).Concat(events), costs.Where(c => c.IsPresent).Select(c => c.Item));
+        var unknown = Unknowns.Of(way, planned.Select(s => s.Because).Concat(lines.Select(c => c.Because)).Concat(events), lines.Select(c => c.Item));
         var world = new DefiniteWorld(way.Facts, way.Rules, way.Guidance.Tables);
         var pool = new StepPool([.. steps.Select(s => s.Item)], way, calendars, new(Deadlines.Start(way.Facts.Answers, way.Occasion.Today)));
         var outlook = new Outlook(way, pool.Steps, [.. lines.Select(l => l.Item)], trials);
