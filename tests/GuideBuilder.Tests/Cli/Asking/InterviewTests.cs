@@ -31,10 +31,10 @@ public sealed class InterviewTests
             wish: {moves: [meter], detail: As before}
             log: [{on: 2026-09-01, what: noted, note: Rang.}]
             """);
-        var session = Session.From(file, "go 2", "2", "later");
+        var session = Session.From(file, Session.GoTo(file, "home.business-use"), "no", "later");
         var saved = AnswersFiles.Text(session.Saved!);
 
-        Assert.Equal(AnswersFiles.Meaning(file).Select(l => l.Replace("home.kind Unknown ", "home.kind Known semi", StringComparison.Ordinal)), AnswersFiles.Meaning(session.Saved!));
+        Assert.Equal(AnswersFiles.Meaning(file).Select(l => l.Replace("home.business-use Unknown ", "home.business-use Known no", StringComparison.Ordinal)), AnswersFiles.Meaning(session.Saved!));
         Assert.Contains("# Ours.", saved, StringComparison.Ordinal);
         Assert.Contains("# really", saved, StringComparison.Ordinal);
     }
@@ -110,8 +110,9 @@ public sealed class InterviewTests
     public void A_question_that_no_longer_matters_leaves_the_file_and_comes_back_with_its_answer()
     {
         var file = AnswersFiles.Of("handbook: {format: 1, id: home}\nhome: {nation: england}\nintake: {service: overhead}\nwish: {moves: none, overhead-becomes: stays-overhead}\n");
-        var away = Session.From(file, "next", "", "next", "", "go 2", "underground", "later");
-        var back = Session.From(file, "next", "", "next", "", "go 2", "underground", "back", "overhead", "later");
+        var service = Session.GoTo(file, "intake.service");
+        var away = Session.From(file, "next", "", "next", "", service, "underground", "later");
+        var back = Session.From(file, "next", "", "next", "", service, "underground", "back", "overhead", "later");
 
         Assert.Contains("Not asked any longer, and left out of the file: What the overhead line becomes.", away.Shown, StringComparison.Ordinal);
         Assert.DoesNotContain("overhead-becomes", AnswersFiles.Text(away.Saved!), StringComparison.Ordinal);
@@ -130,7 +131,7 @@ public sealed class InterviewTests
     [Fact]
     public void An_answer_that_changes_something_says_what()
     {
-        var session = Session.From(AnswersFiles.Load("answers/mostly-unknown.yaml"), "go 4", "owner", "later");
+        var session = Session.From(AnswersFiles.Load("answers/mostly-unknown.yaml"), Session.GoTo(AnswersFiles.Load("answers/mostly-unknown.yaml"), "home.tenure"), "owner", "later");
 
         Assert.Matches("What this changes: (?!nothing).*rules out .*Still open: [0-9]+\\. Roughly from £[0-9,]+ to £[0-9,]+, done from 20", session.Shown);
     }

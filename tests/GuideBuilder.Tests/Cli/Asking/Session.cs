@@ -35,6 +35,13 @@ internal sealed class Session
     public static Session From(SourceText file, params IEnumerable<string> lines) =>
         new(Filling.Of(Content.Guidance, AnswerReader.ReadUnfinished(file, Content.Guidance).Value), lines);
 
+    /// <summary>The line that goes to a question, by its full name, within its section.</summary>
+    public static string GoTo(SourceText file, string name)
+    {
+        var filling = Filling.Of(Content.Guidance, AnswerReader.ReadUnfinished(file, Content.Guidance).Value);
+        return FormattableString.Invariant($"go {filling.Asked(name.Split('.')[0]).Select(q => q.Name).ToList().IndexOf(name) + 1}");
+    }
+
     /// <summary>The lines that give every answer of a file, in the order in which it is asked.</summary>
     public static IEnumerable<string> LinesFor(SourceText file)
     {
