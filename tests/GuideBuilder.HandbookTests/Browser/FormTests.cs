@@ -161,7 +161,8 @@ public sealed partial class FormTests(Chromium chromium, Questionnaire questionn
         Assert.SkipUnless(File.Exists(checker), "the Nu checker is not there (tests/run fetches it)");
         Assert.SkipUnless(File.Exists("/usr/bin/java"), "no Java is installed");
 
-        var said = await Tool.RunAsync("/usr/bin/java", "-jar", checker, "--errors-only", questionnaire.Path);
+        // The checker's list of properties is older than SVG 2, which has paint-order.
+        var said = await Tool.RunAsync("/usr/bin/java", "-jar", checker, "--errors-only", "--filterpattern", ".*paint-order.*", questionnaire.Path);
 
         Assert.Equal("", said.Errors);
     }
