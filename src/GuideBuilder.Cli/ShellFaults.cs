@@ -88,6 +88,10 @@ internal static class ShellFaults
     internal static ShellFault CannotWriteFile(string path, string why) =>
         Disk("HB4050", path, $"cannot be written: {why}; what was there before is still there", "Make room, or see that you may write there.");
 
+    /// <summary><c>form --to answers.yaml</c></summary>
+    internal static ShellFault NotOurFile(string path) =>
+        Disk("HB4052", path, "is there already and is another kind of file; nothing was touched", "Name a new file.");
+
     /// <summary><c>check --rewrite</c> without an answers file.</summary>
     internal static ShellFault NothingToRewrite() => Use("HB4051", "--rewrite needs an answers file to rewrite", "Name one or more.");
 

@@ -18,6 +18,9 @@ public static class Planner
     /// <summary>Judges the ways, plans each that is not ruled out, and tells the whole by the chosen one.</summary>
     public static Staged<Plan> Plan(Facts facts, Guidance guidance, Occasion occasion) => Plan(facts, guidance, occasion, occasion.FaultsOnly ? Effort.None : Effort.Whole);
 
+    /// <summary>The same for the chosen way alone and from few trials: quick and rough, for somebody who is still answering.</summary>
+    public static Staged<Plan> Sketch(Facts facts, Guidance guidance, Occasion occasion) => Plan(facts, guidance, occasion, Effort.Sketch);
+
     /// <summary>The same with as much effort as is asked for.</summary>
     internal static Staged<Plan> Plan(Facts facts, Guidance guidance, Occasion occasion, Effort effort)
     {
@@ -37,7 +40,7 @@ public static class Planner
         var world = World.Assumed(facts.Answers, guidance.Questions);
         var calendars = PartyCalendars.Of(guidance.Parties, holidays, world.Answers, Deadlines.Start(facts.Answers, occasion.Today));
         var here = Outranked.By(facts.Answers, guidance);
-        var cases = ways.Where(w => w.IsPresent).Select(w => WayCase.Of(w.Item, facts.Answers, world, here, occasion, nation)).ToArray();
+        var cases = ways.Where(w => effort.Compares ? w.IsPresent : w == chosen).Select(w => WayCase.Of(w.Item, facts.Answers, world, here, occasion, nation)).ToArray();
         var plans = cases.Select(c => WayPlan.Of(c.Case, calendars, effort, c.Case.Way == chosen.Item)).ToArray();
         var seen = cases.SelectMany(c => c.Faults).Concat(plans.SelectMany(p => p.Faults));
         return Staged<Plan>.From(Join(ways, chosen, [.. plans.Select(p => p.Plan).OfType<WayPlan>()], world, calendars, effort), seen);
@@ -78,7 +81,7 @@ public static class Planner
             Ground = GroundSheets.Of(plan.Case.KnownOrAbsent, plan.Case.InWorldOrAbsent, guidance.Tables),
             Siting = SitingRules.Of(plan.Case.KnownOrAbsent, guidance.Tables),
         };
-        whole = WithChances(whole, plan, world, effort);
+        whole = effort.Compares ? WithChances(whole, plan, world, effort) : whole;
         return whole.IsBeyond ? Undated(whole) : whole;
     }
 

@@ -87,6 +87,10 @@ internal static class RenderingFaults
     internal static Fault EarlierPlanOfAnother(string earlier, string now) =>
         Error("HB3021", Place.None, $"The earlier plan is of the handbook {earlier}, this one is {now}.", "Name the plan.json of the same handbook.");
 
+    /// <summary>HB3050: a limit in the questions is not a whole number of the smallest unit, in which the page compares. Example: <c>{place.distance: {over: 0.00001 m}}</c>.</summary>
+    internal static Fault TooFineForTheForm(Place place, Quantity limit) =>
+        Error("HB3050", place, $"{limit} is finer than the page of the questionnaire can compare.", "Round it.");
+
     private static Fault Error(string code, Place place, string wrong, string right) => new(code, Severity.Error, place, wrong, right);
 
     private static string Sentence(string message) => message.TrimEnd('.', ' ').ReplaceLineEndings(" ") + ".";

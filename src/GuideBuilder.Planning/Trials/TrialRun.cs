@@ -114,6 +114,12 @@ internal sealed record Effort(int Many, int Few, int Threads)
 
     /// <summary>One trial of one world, where figures do not matter.</summary>
     public static Effort None { get; } = new(0, 0, 1);
+
+    /// <summary>What a first look takes.</summary>
+    public static Effort Sketch { get; } = new(TrialRun.Few / 5, TrialRun.Few / 50, -1) { Compares = false };
+
+    /// <summary>Whether the other ways are planned too, and what each answer that is not known yet would change.</summary>
+    public bool Compares { get; private init; } = true;
 }
 
 /// <summary>Everything that the trials of one way share.</summary>
