@@ -217,6 +217,13 @@
     then();
   }
 
+  // A file that gives its handbook an id keeps its own name.
+  function fileName() {
+    var handbook = file.sections.filter(function (s) { return s.key === "handbook" && s.value.keys; })[0];
+    var id = handbook && handbook.value.keys.filter(function (e) { return e.key === "id" && /^[a-z0-9-]{3,40}$/.test(e.value.one); })[0];
+    return id ? id.value.one + ".yaml" : data.file;
+  }
+
   function download() {
     var now = refresh();
     var faulty = data.questions.filter(function (q) { return now.standings[q.name].fault; });
@@ -228,11 +235,11 @@
     var link = document.createElement("a");
     var address = URL.createObjectURL(new Blob([fileText(now.given, now.standings)], { type: "text/yaml" }));
     link.href = address;
-    link.download = data.file;
+    link.download = fileName();
     link.click();
     setTimeout(function () { URL.revokeObjectURL(address); }, 1000);
     var short = now.standings["home.nation"].standing !== "known" || !Object.keys(now.given).some(function (name) { return name.indexOf("wish.") === 0; });
-    say("told", short ? data.words["downloaded-short"] : data.words.downloaded, { what: data.file });
+    say("told", short ? data.words["downloaded-short"] : data.words.downloaded, { what: link.download });
   }
 
   function clear() {

@@ -170,5 +170,14 @@ public sealed class InterviewTests
         Assert.Contains("U+202E", session.Shown, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void What_was_typed_is_said_back_without_its_control_characters()
+    {
+        var session = Session.Of("england", "\u001B[2Jcastle", "later");
+
+        Assert.Contains("[2Jcastle", session.Shown, StringComparison.Ordinal);
+        Assert.DoesNotContain('\u001B', session.Shown);
+    }
+
     private static int Left(Session session) => session.Filling.Sections.Sum(s => session.Filling.Asked(s).Length) - 2;
 }
