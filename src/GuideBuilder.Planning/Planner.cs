@@ -16,7 +16,7 @@ namespace GuideBuilder.Planning;
 public static class Planner
 {
     /// <summary>Judges the ways, plans each that is not ruled out, and tells the whole by the chosen one.</summary>
-    public static Staged<Plan> Plan(Facts facts, Guidance guidance, Occasion occasion) => Plan(facts, guidance, occasion, Effort.Whole);
+    public static Staged<Plan> Plan(Facts facts, Guidance guidance, Occasion occasion) => Plan(facts, guidance, occasion, occasion.FaultsOnly ? Effort.None : Effort.Whole);
 
     /// <summary>The same for the chosen way alone and from few trials: quick and rough, for somebody who is still answering.</summary>
     public static Staged<Plan> Sketch(Facts facts, Guidance guidance, Occasion occasion) => Plan(facts, guidance, occasion, Effort.Sketch);

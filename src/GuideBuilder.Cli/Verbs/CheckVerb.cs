@@ -33,7 +33,7 @@ internal static class CheckVerb
         var texts = Loading.Files(files);
         var found = guidance.Value is not { } read
             ? guidance.Faults
-            : [.. guidance.Faults, .. Samples(read, texts).SelectMany(text => Guide.Bind(text, read, occasion).Faults)];
+            : [.. guidance.Faults, .. Samples(read, texts).SelectMany(text => Guide.Bind(text, read, a => occasion(a) with { FaultsOnly = true }).Faults)];
         FaultPrinter.Print(found);
         var failed = found.Any(f => f.Severity == Severity.Error);
         if (!failed)

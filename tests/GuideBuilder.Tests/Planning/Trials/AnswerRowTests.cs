@@ -44,35 +44,38 @@ public sealed class AnswerRowTests
     }
 
     [Fact]
-    public void Each_quantile_of_the_mixture_lies_between_the_smallest_and_the_largest_of_the_rows()
+    public void Each_quantile_of_the_mixture_lies_between_the_smallest_and_the_largest_of_the_rows_and_no_row_reaches_outside() => Everywhere(run =>
     {
-        var whole = Quantiles.Of(Run.Sums.Zip(Run.Worlds.Weights));
-        foreach (var rows in AnswerRows.Of(Run, -1))
+        var whole = Quantiles.Of(run.Sums.Zip(run.Worlds.Weights));
+        foreach (var rows in AnswerRows.Of(run, -1))
         {
             Between(whole, [.. rows.Select(r => r.Gross)]);
-            Between(Run.Finish, [.. rows.Select(r => r.Finish)]);
+            Between(run.Finish, [.. rows.Select(r => r.Finish)]);
+            Assert.All(rows, r => Assert.True(r.Gross.Lowest >= whole.Lowest && r.Gross.Highest <= whole.Highest));
+            Assert.All(rows, r => Assert.True(r.Finish.Lowest >= run.Finish.Lowest && r.Finish.Highest <= run.Finish.Highest));
         }
-    }
+    });
 
     [Fact]
-    public void The_weighted_mean_of_the_rows_is_the_mean_of_the_mixture()
+    public void The_weighted_mean_of_the_rows_is_the_mean_of_the_mixture() => Everywhere(run =>
     {
-        foreach (var rows in AnswerRows.Of(Run, -1))
+        foreach (var rows in AnswerRows.Of(run, -1))
         {
-            Assert.Equal(Runs.Spread(Pounds(Run.Sums), Run.Worlds.Weights).Mean, rows.Sum(r => r.Share * Runs.Spread(Pounds(r.Sums), r.Weights).Mean), 1e-9);
-            Assert.Equal(Runs.Spread(Days(Run.Dates.Finish), Run.Worlds.Weights).Mean, rows.Sum(r => r.Share * Runs.Spread(Days(r.Finishes), r.Weights).Mean), 1e-9);
+            Assert.Equal(1, rows.Sum(r => r.Share), 1e-9);
+            Assert.Equal(Runs.Spread(Pounds(run.Sums), run.Worlds.Weights).Mean, rows.Sum(r => r.Share * Runs.Spread(Pounds(r.Sums), r.Weights).Mean), 1e-9);
+            Assert.Equal(Runs.Spread(Days(run.Dates.Finish), run.Worlds.Weights).Mean, rows.Sum(r => r.Share * Runs.Spread(Days(r.Finishes), r.Weights).Mean), 1e-9);
         }
-    }
+    });
 
     [Fact]
-    public void The_variance_to_be_expected_after_an_answer_is_not_above_that_before()
+    public void The_variance_to_be_expected_after_an_answer_is_not_above_that_before() => Everywhere(run =>
     {
-        foreach (var rows in AnswerRows.Of(Run, -1))
+        foreach (var rows in AnswerRows.Of(run, -1))
         {
-            Assert.True(rows.Sum(r => r.Share * Runs.Spread(Pounds(r.Sums), r.Weights).Variance) <= Runs.Spread(Pounds(Run.Sums), Run.Worlds.Weights).Variance + 1e-6);
-            Assert.True(rows.Sum(r => r.Share * Runs.Spread(Days(r.Finishes), r.Weights).Variance) <= Runs.Spread(Days(Run.Dates.Finish), Run.Worlds.Weights).Variance + 1e-6);
+            Assert.True(rows.Sum(r => r.Share * Runs.Spread(Pounds(r.Sums), r.Weights).Variance) <= Runs.Spread(Pounds(run.Sums), run.Worlds.Weights).Variance + 1e-6);
+            Assert.True(rows.Sum(r => r.Share * Runs.Spread(Days(r.Finishes), r.Weights).Variance) <= Runs.Spread(Days(run.Dates.Finish), run.Worlds.Weights).Variance + 1e-6);
         }
-    }
+    });
 
     [Fact]
     public void An_entry_says_what_changes_and_what_is_assumed_and_bad_news_may_widen()
@@ -102,6 +105,23 @@ public sealed class AnswerRowTests
         Assert.False(run.Worlds.EveryWorld);
         Assert.Equal(known.Sums[..1000], rows[0].Sums);
         Assert.Equal(known.Dates.Finish[..1000], rows[0].Finishes);
+    }
+
+    // The guidance above, and many by chance.
+    private static void Everywhere(Action<TrialRun> holds)
+    {
+        holds(Run);
+        var unasked = 0;
+        for (var seed = 1UL; seed <= (ulong)Sizes.Of("spreads"); seed++)
+        {
+            var guidance = RandomGuidance.Of(seed);
+            var run = Runs.Of(guidance, Small.Answers(guidance), 200);
+            Assert.True(run.Worlds.EveryWorld, $"seed {seed}");
+            holds(run);
+            unasked += AnswerRows.Of(run, -1).Count(rows => rows.Any(r => r.Answer == WorldWalk.None));
+        }
+
+        Assert.True(unasked > 0);
     }
 
     private static void Between<T>(Quantiles<T> whole, Quantiles<T>[] rows)
