@@ -259,13 +259,13 @@ var questionnaire = (function () {
     var order = data.sections.map(function (s) { return s.key; });
     var names = data.questions.map(function (q) { return q.name; });
     var sections = file.sections.slice().sort(function (a, b) { return order.indexOf(a.key) - order.indexOf(b.key); });
-    without(file.top, sections.length > 0 ? own(data.labels, sections[0].key) : "").forEach(function (note) { lines.push("#" + note); });
-    sections.forEach(function (section) {
+    without(file.top.concat(sections[0].notes), own(data.labels, sections[0].key)).forEach(function (note) { lines.push("#" + note); });
+    sections.forEach(function (section, at) {
       if (lines.length > 0) {
         lines.push("");
       }
       var label = own(data.labels, section.key);
-      without(section.notes, label).concat(label).forEach(function (note) { lines.push("#" + note); });
+      without(at === 0 ? [] : section.notes, label).concat(label).forEach(function (note) { lines.push("#" + note); });
       if (!section.value.keys) {
         writeValue(section.key + ":", section.value, "", lines);
         return;

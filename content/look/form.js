@@ -208,13 +208,21 @@
       data.questions.forEach(function (question) { show(question, now.given[question.name]); });
       changed();
       say("told", data.words.loaded, { n: Object.keys(now.given).length });
+      then(true);
     } catch (problem) {
       if (problem.line === undefined) {
         throw problem;
       }
       say("told", problem instanceof questionnaire.NotPlain ? data.words["not-plain"] : data.words["not-here"], { n: problem.line, what: problem.name || "" });
+      then(false);
     }
-    then();
+  }
+
+  // A file that gives its handbook an id keeps its own name.
+  function fileName() {
+    var handbook = file.sections.filter(function (s) { return s.key === "handbook" && s.value.keys; })[0];
+    var id = handbook && handbook.value.keys.filter(function (e) { return e.key === "id" && /^[a-z0-9-]{3,40}$/.test(e.value.one); })[0];
+    return id ? id.value.one + ".yaml" : data.file;
   }
 
   function download() {
@@ -228,11 +236,11 @@
     var link = document.createElement("a");
     var address = URL.createObjectURL(new Blob([fileText(now.given, now.standings)], { type: "text/yaml" }));
     link.href = address;
-    link.download = data.file;
+    link.download = fileName();
     link.click();
     setTimeout(function () { URL.revokeObjectURL(address); }, 1000);
     var short = now.standings["home.nation"].standing !== "known" || !Object.keys(now.given).some(function (name) { return name.indexOf("wish.") === 0; });
-    say("told", short ? data.words["downloaded-short"] : data.words.downloaded, { what: data.file });
+    say("told", short ? data.words["downloaded-short"] : data.words.downloaded, { what: link.download });
   }
 
   function clear() {
@@ -313,6 +321,13 @@
     say("kept", data.words["not-kept"]);
   } else {
     ownDevice.checked = true;
-    load(before, function () { });
+    load(before, function (isRead) {
+      if (!isRead) {
+        // What was kept by another page of this kind stays until the reader clears it or keeps new answers.
+        ownDevice.checked = false;
+        refresh();
+        say("kept", data.words["kept-unreadable"]);
+      }
+    });
   }
 }());

@@ -9,7 +9,7 @@ internal sealed class Teller(IAnsiConsole console)
     private static readonly Style Bold = new(decoration: Decoration.Bold);
 
     /// <summary>A line of words.</summary>
-    internal void Say(string words = "") => console.Write(new Text(words + "\n"));
+    internal void Say(string words = "") => console.Write(new Text(Harmless(words) + "\n"));
 
     /// <summary>What the next line that is typed will answer.</summary>
     internal void Prompt(string words) => console.Write(new Text(words + ": "));
@@ -74,6 +74,9 @@ internal sealed class Teller(IAnsiConsole console)
 
     private static string Wording(string id, Question question) =>
         question.Options.FirstOrDefault(o => o.Id == id) is { Wording.IsEmpty: false } option ? option.Wording.Words : id;
+
+    // A line that was typed may be said back; a control character in it must not reach the terminal.
+    private static string Harmless(string words) => string.Concat(words.Select(c => char.IsControl(c) && c != '\n' ? '·' : c));
 
     private void Part(string what, LocalText words)
     {

@@ -125,6 +125,7 @@ public sealed class FormAgreementTests(Chromium chromium, Questionnaire question
         await Questionnaire.LoadAsync(page, plain);
 
         Assert.Equal(plain, await Questionnaire.DownloadAsync(page));
+        Assert.Contains("The file our-home.yaml is made.", await page.Locator("#told").TextContentAsync(), StringComparison.Ordinal);
         await page.Context.CloseAsync();
     }
 

@@ -133,7 +133,7 @@ public sealed class InterviewTests
     {
         var session = Session.From(AnswersFiles.Load("answers/mostly-unknown.yaml"), Session.GoTo(AnswersFiles.Load("answers/mostly-unknown.yaml"), "home.tenure"), "owner", "later");
 
-        Assert.Matches("What this changes: (?!nothing).*rules out .*Still open: [0-9]+\\. Roughly from £[0-9,]+ to £[0-9,]+, done from 20", session.Shown);
+        Assert.Matches("What this changes: (?!nothing).*rules out .*Items still open: [0-9]+\\. Roughly from £[0-9,]+ to £[0-9,]+, done from 20", session.Shown);
     }
 
     [Fact]
@@ -168,6 +168,15 @@ public sealed class InterviewTests
         var session = Session.Of("england", "next", "", "go 1", "a\u202Eb", "later");
 
         Assert.Contains("U+202E", session.Shown, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_was_typed_is_said_back_without_its_control_characters()
+    {
+        var session = Session.Of("england", "\u001B[2Jcastle", "later");
+
+        Assert.Contains("[2Jcastle", session.Shown, StringComparison.Ordinal);
+        Assert.DoesNotContain('\u001B', session.Shown);
     }
 
     private static int Left(Session session) => session.Filling.Sections.Sum(s => session.Filling.Asked(s).Length) - 2;
