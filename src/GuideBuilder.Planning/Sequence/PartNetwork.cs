@@ -65,7 +65,7 @@ internal sealed class PartNetwork
                 return;
             }
 
-            foreach (var earlier in this.Into[member].Select(b => b.From).Where(members.Contains))
+            foreach (var earlier in Into[member].Select(b => b.From).Where(members.Contains))
             {
                 Place(earlier);
             }
