@@ -10,14 +10,14 @@ namespace GuideBuilder.Cli;
 internal static class Guide
 {
     /// <summary>From an answers file to a plan of its edition, which knows no more than the edition may print.</summary>
-    internal static Staged<Plan> Plan(SourceText answers, Guidance guidance, Func<AnswerSet, Occasion> occasion) =>
+    internal static Staged<Plan> Plan(SourceText answers, Guidance guidance, Occasion occasion) =>
         AnswerReader.Read(answers, guidance)
-            .Then(given => EditionAnswers.Of(given, guidance, occasion(given).Edition))
+            .Then(given => EditionAnswers.Of(given, guidance, occasion.Edition))
             .Then(told => FactDeriver.Derive(told, guidance))
-            .Then(facts => Planner.Plan(facts, guidance, OfEdition(occasion(facts.Answers), guidance)));
+            .Then(facts => Planner.Plan(facts, guidance, OfEdition(occasion, guidance)));
 
     /// <summary>From an answers file to a handbook, in memory.</summary>
-    internal static Staged<BoundBook> Bind(SourceText answers, Guidance guidance, Func<AnswerSet, Occasion> occasion, EarlierPlan? earlier = null) =>
+    internal static Staged<BoundBook> Bind(SourceText answers, Guidance guidance, Occasion occasion, EarlierPlan? earlier = null) =>
         Plan(answers, guidance, occasion)
             .Then(plan => Handbook.Render(plan, guidance, earlier));
 

@@ -26,7 +26,7 @@ internal static class Shell
     private static RootCommand Root() =>
         new("Works out what it takes to move a home's electricity intake, and binds a handbook for the people who live there.")
         {
-            CheckVerb.Command(), PlanVerb.Command(), BecauseVerb.Command(), BindVerb.Command(),
+            CheckVerb.Command(), PlanVerb.Command(), BecauseVerb.Command(), BindVerb.Command(), SchemaVerb.Command(),
         };
 
     // The parser takes an option it does not know for a file's name; a name that begins with a dash is only taken after --.

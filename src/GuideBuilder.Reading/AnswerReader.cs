@@ -10,4 +10,12 @@ public static class AnswerReader
         var root = YamlText.Read(answers, Budget.Answers, faults);
         return Staged<AnswerSet>.From(root is null ? null : new AnswersFile(answers.Path, root, guidance, faults).Read(), faults.Found);
     }
+
+    /// <summary>An answers file as it is written, with its comments; it must read without a fault.</summary>
+    public static Staged<WrittenAnswers> ReadWritten(SourceText answers, Guidance guidance)
+    {
+        var faults = new FaultList();
+        return Read(answers, guidance)
+            .Then(_ => Staged<WrittenAnswers>.From(WrittenReader.Read(YamlText.Read(answers, Budget.Answers, faults)!, YamlText.Comments(answers, Budget.Answers)), faults.Found));
+    }
 }

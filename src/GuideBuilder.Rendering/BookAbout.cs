@@ -9,7 +9,8 @@ public sealed record BookAbout(EditionKind Edition, string Nation, string Buildi
     /// <summary>Tells nothing.</summary>
     public static BookAbout Nothing { get; } = new(EditionKind.Householder, "", "", "", "", []);
 
-    private const string BuildingQuestion = "home.kind";
+    /// <summary>The question that says what kind of building it is.</summary>
+    internal const string BuildingQuestion = "home.kind";
 
     private static readonly ImmutableArray<string> Who = ["people.name", "home.address"];
 

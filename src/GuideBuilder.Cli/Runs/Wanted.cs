@@ -1,5 +1,7 @@
 using System.Collections.Concurrent;
 using GuideBuilder.Reading;
+using GuideBuilder.Rendering;
+using GuideBuilder.Rendering.Data;
 
 namespace GuideBuilder.Cli.Runs;
 
@@ -29,8 +31,17 @@ internal sealed record Wanted(LocalDate Today, ulong Seed, EditionKind? Edition,
         return Shelf.Take(plain.Value?.Head.Languages.Contains(asked.Language) == true ? asked.Language : LocalText.Original, asked.Imprint);
     }
 
-    /// <summary>The occasion of an answers file.</summary>
-    internal Occasion Occasion(EditionKind edition) => new(Today, Seed, edition);
+    /// <summary>The plan that follows from an answers file.</summary>
+    internal Staged<Plan> Plan(SourceText answers) => Plan(answers, For(answers));
+
+    /// <summary>The handbook that follows from an answers file.</summary>
+    internal Staged<BoundBook> Bind(SourceText answers, EarlierPlan? earlier = null) => Bind(answers, For(answers), earlier);
+
+    /// <summary>The same, where what it asks for is known already.</summary>
+    internal Staged<BoundBook> Bind(SourceText answers, Asked asked, EarlierPlan? earlier = null) =>
+        Guidance(asked).Then(guidance => Guide.Bind(answers, guidance, new(Today, Seed, asked.Edition), earlier));
+
+    private Staged<Plan> Plan(SourceText answers, Asked asked) => Guidance(asked).Then(guidance => Guide.Plan(answers, guidance, new(Today, Seed, asked.Edition)));
 }
 
 /// <summary>What one handbook is to be.</summary>

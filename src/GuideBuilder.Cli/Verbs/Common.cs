@@ -23,19 +23,23 @@ internal sealed class Common
     private readonly Option<string?> _imprint = new("--imprint") { HelpName = "FILE", Description = "Bind the customer's edition under this imprint." };
 
     /// <summary>Adds the options to a verb.</summary>
-    internal Command To(Command verb, bool binds = false)
+    internal Command To(Command verb)
     {
+        ToWordsOnly(verb).Options.Add(_seed);
         _edition.AcceptOnlyFromAmong([.. Editions.Select(e => e.Word)]);
-        foreach (var option in new Option[] { _guidance, _today, _seed }.Concat(binds ? [_edition, _language, _imprint] : []))
-        {
-            verb.Options.Add(option);
-        }
-
+        verb.Options.Add(_edition);
+        verb.Options.Add(_language);
+        verb.Options.Add(_imprint);
         return verb;
     }
 
-    /// <summary>The guidance folder as given, or null for the built-in one.</summary>
-    internal string? GuidanceFolder(ParseResult given) => given.GetValue(_guidance);
+    /// <summary>Adds to a verb the options of those that read the guidance and plan nothing.</summary>
+    internal Command ToWordsOnly(Command verb)
+    {
+        verb.Options.Add(_guidance);
+        verb.Options.Add(_today);
+        return verb;
+    }
 
     /// <summary>What the run wants of its handbooks.</summary>
     internal Wanted Wanted(ParseResult given)
@@ -47,15 +51,7 @@ internal sealed class Common
     /// <summary>The guidance, read and checked.</summary>
     internal Staged<Guidance> Guidance(ParseResult given) => Shelf.Of(given.GetValue(_guidance), Day(given)).Plain;
 
-    /// <summary>Today, the seed, and the edition that the answers file asks for.</summary>
-    internal Func<AnswerSet, Model.Occasion> Occasion(ParseResult given)
-    {
-        var (day, draw) = (Day(given), given.GetValue(_seed));
-        return answers => new Model.Occasion(day, draw, answers.Handbook.Edition);
-    }
-
-    /// <summary>The day of the run.</summary>
-    internal LocalDate Day(ParseResult given) => Today.Find(given.GetValue(_today));
+    private LocalDate Day(ParseResult given) => Today.Find(given.GetValue(_today));
 
     private EditionKind? Edition(ParseResult given) => Found(given, _edition) is { } word ? Editions.First(e => e.Word == word).Kind : null;
 

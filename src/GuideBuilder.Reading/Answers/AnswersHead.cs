@@ -9,10 +9,10 @@ public sealed record AnswersHead(string Id, EditionKind Edition, string? Languag
         var handbook = (YamlText.Read(answers, Budget.Answers, new FaultList()) as Mapping)?["handbook"] as Mapping;
         var name = answers.Path[(answers.Path.LastIndexOfAny(['/', '\\']) + 1)..];
         var imprint = Text(handbook, "imprint");
-        return new(Text(handbook, "id") ?? HandbookReader.IdOf(name), Edition(handbook, imprint), Text(handbook, "language"), imprint);
+        return new(Text(handbook, "id") ?? HandbookReader.IdOf(name), EditionOf(handbook, imprint), Text(handbook, "language"), imprint);
     }
 
-    private static EditionKind Edition(Mapping? handbook, string? imprint) => Text(handbook, "edition") is { } word
+    private static EditionKind EditionOf(Mapping? handbook, string? imprint) => Text(handbook, "edition") is { } word
         ? HandbookReader.Editions.Where(e => e.Word == word).Select(e => e.Means).FirstOrDefault(EditionKind.Householder)
         : imprint is null ? EditionKind.Householder : EditionKind.Customer;
 

@@ -37,6 +37,7 @@ internal static class BlockMakers
         ["steps"] = StepBlocks.All,
         ["day-timetable"] = DayTimetable.Of,
         ["if-they-do-not-come"] = DayBlocks.IfTheyDoNotCome,
+        ["works-days"] = DayBlocks.Days,
         ["eve"] = DayBlocks.Eve,
         ["prospect"] = ProspectBlocks.All,
         ["calendar-file"] = BackBlocks.CalendarLink,

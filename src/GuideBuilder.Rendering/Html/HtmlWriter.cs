@@ -62,6 +62,13 @@ internal sealed class HtmlWriter
         return this;
     }
 
+    /// <summary>Writes what was written elsewhere as HTML.</summary>
+    internal HtmlWriter Raw(string html)
+    {
+        _text.Append(html);
+        return this;
+    }
+
     /// <summary>Ends the line of the source.</summary>
     internal HtmlWriter Line()
     {

@@ -46,11 +46,11 @@ internal sealed class TemplateNames
 
     private static Ready Gap(string name) => new($"[{Escaping.CommonMark(name)}]({InlineReader.GapScheme}fill)");
 
-    // What rests on an answer that may not be told here is never ruled out and never certain.
+    // What rests on an answer that may not be told here is not told either.
     private ItemState State(SourceSpan span, string id)
     {
         var item = Item(span, id);
-        return _items.Reason(item) is { } because && !_may.Allows(because) ? ItemState.Open : _items.State(item);
+        return _items.Reason(item) is { } because && !_may.Allows(because) ? ItemState.RuledOut : _items.State(item);
     }
 
     private bool Holds(Given given, string option) => given is { Standing: Standing.Known } && _may.Allows(given) && given.Value switch

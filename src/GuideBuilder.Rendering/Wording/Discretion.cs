@@ -1,6 +1,6 @@
 namespace GuideBuilder.Rendering.Wording;
 
-/// <summary>What a page, a letter or a file may print. What it may not print it does not know: such an answer counts as unknown, and what rests on one as something that may apply.</summary>
+/// <summary>What a page, a letter or a file may print. What it may not print it does not know: such an answer counts as unknown, and what rests on one is left out.</summary>
 internal sealed class Discretion
 {
     private readonly ImmutableArray<DataClass> _may;
