@@ -94,7 +94,7 @@ internal static class ShellFaults
     /// <summary><c>bind</c> without a file, or <c>--gather</c> with one.</summary>
     internal static ShellFault FilesOrGather(bool gather) => gather
         ? Use("HB4104", "--gather takes no answers files", "It puts together what the slices have bound; name the folder with --to only.")
-        : Use("HB4104", "bind needs an answers file", "Name one or more, or a folder of them.");
+        : Use("HB4110", "bind needs an answers file", "Name one or more, or a folder of them.");
 
     /// <summary><c>--gather</c> before every slice has run.</summary>
     internal static ShellFault SlicesMissing(string folder, IEnumerable<string> missing) =>

@@ -37,7 +37,7 @@ internal static class ContentFiles
     private static ContentFile? Read(string name, SourceText source, FaultList faults)
     {
         var start = new Place(source.Path, 1, 1);
-        if (Layout.KindOf(name) is null)
+        if (Layout.KindOf(name) is null || name == Layout.LanguageFile)
         {
             faults.Add(ReadingFaults.NotOfTheGuidance(start, name, Layout.Names));
             return null;

@@ -27,6 +27,7 @@ internal static class Layout
         ["tables/index.yaml"] = Kinds.Index,
         ["tables/regions.yaml"] = Kinds.Region,
         ["tables/holidays.yaml"] = Kinds.Holidays,
+        [LanguageFile] = Kinds.Language,
         [Head] = Head,
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
@@ -50,14 +51,13 @@ internal static class Layout
             ["tables", var file] when file.EndsWith(".yaml", StringComparison.Ordinal) && Ids.IsId(file[..^5]) => file[..^5],
             ["pages" or "letters", var file] when file.EndsWith(".md", StringComparison.Ordinal) && Ids.IsId(file[..^3]) => parts[0] == "pages" ? Kinds.Page : Kinds.Letter,
             ["look", _] => "look",
-            [Words, _, LanguageFile] => Kinds.Language,
             [Words, _, .. var below] => below is ["look" or Words, ..] ? null : KindOf(string.Join('/', below)),
             _ => null,
         };
     }
 
     /// <summary>Every fixed name, for the nearest right one.</summary>
-    public static IEnumerable<string> Names => ByName.Keys.Concat(Sections.Select(s => $"questions/{s}.yaml"));
+    public static IEnumerable<string> Names => ByName.Keys.Where(n => n != LanguageFile).Concat(Sections.Select(s => $"questions/{s}.yaml"));
 
     /// <summary>Files that stand beside the guidance for its editors and are not read.</summary>
     public static bool IsForEditors(string name) => name is "README.md";

@@ -45,6 +45,12 @@ internal sealed class WordOverlay(string language, FaultList faults)
         foreach (var entry in over.Entries.Where(e => !e.Key.Is(Id)))
         {
             var place = laid.Entries.ToList().FindIndex(e => e.Key.Is(entry.Key.Text));
+            if (place < 0 && entry.Value is Mapping)
+            {
+                faults.Add(ReadingFaults.NothingToTranslate(entry.Key.Place, entry.Key.Text, under.Entries.Select(e => e.Key.Text)));
+                continue;
+            }
+
             laid = laid with
             {
                 Entries = place < 0
