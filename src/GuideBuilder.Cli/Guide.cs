@@ -1,3 +1,4 @@
+using GuideBuilder.Cli.Runs;
 using GuideBuilder.Planning;
 using GuideBuilder.Planning.Derived;
 using GuideBuilder.Reading;
@@ -9,6 +10,9 @@ namespace GuideBuilder.Cli;
 /// <summary>The whole program: each stage takes what the one before it gave.</summary>
 internal static class Guide
 {
+    /// <summary>The guidance of a folder, or the one inside the program, in its own language.</summary>
+    internal static Staged<Guidance> Guidance(string? folder, LocalDate today) => Shelf.Of(folder, today).Plain;
+
     /// <summary>From an answers file to a plan of its edition, which knows no more than the edition may print.</summary>
     internal static Staged<Plan> Plan(SourceText answers, Guidance guidance, Occasion occasion) =>
         AnswerReader.Read(answers, guidance)

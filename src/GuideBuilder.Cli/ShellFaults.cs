@@ -29,11 +29,11 @@ internal static class ShellFaults
 
     /// <summary><c>--today 24/11/2026</c></summary>
     internal static ShellFault NotADay(string option, string text) =>
-        Use("HB4010", $"{option} '{text}' is not a day", "Write year-month-day, such as 2026-11-24.");
+        Use("HB4010", $"{option} '{text}' is not a day", Invariant($"Write year-month-day, such as 2026-11-24, of the years {Years.First} to {Years.Last}."));
 
     /// <summary><c>SOURCE_DATE_EPOCH=yesterday</c></summary>
     internal static ShellFault NotAnEpoch(string text) =>
-        Use("HB4011", $"SOURCE_DATE_EPOCH '{text}' is not a whole number of seconds since 1970-01-01 UTC", "Correct it, or unset it.");
+        Use("HB4011", $"SOURCE_DATE_EPOCH '{text}' is not a whole number of seconds from 1970-01-01 UTC to the end of {Years.Last}", "Correct it, or unset it.");
 
     /// <summary><c>bind --nope a.yaml --to b</c></summary>
     internal static ShellFault NoSuchOption(string text) =>
@@ -68,9 +68,29 @@ internal static class ShellFaults
     /// <summary><c>--browser chromium</c> without <c>--pdf</c>.</summary>
     internal static ShellFault BrowserWithoutPdf() => Use("HB4020", "--browser says who prints, and nothing is to be printed", "Add --pdf, or leave --browser out.");
 
+    /// <summary><c>unbind home.yaml</c></summary>
+    internal static ShellFault NoSuchCommand(string text, IEnumerable<string> names) =>
+        Use("HB4030", $"there is no command '{text}'", $"The commands are {string.Join(", ", names)}.");
+
+    /// <summary><c>guidebuilder</c> alone.</summary>
+    internal static ShellFault NoCommand(IEnumerable<string> names) =>
+        Use("HB4031", "no command is given", $"The commands are {string.Join(", ", names)}; --help says more.");
+
+    /// <summary><c>bind "" --to book</c></summary>
+    internal static ShellFault EmptyArgument() =>
+        Use("HB4032", "one of the arguments is empty", "Name what was meant, or leave it out.");
+
+    /// <summary>Standard output on a full disk, or closed.</summary>
+    internal static ShellFault CannotSay(string why) =>
+        new(Exit.Disk, "HB4033", $"what there was to say could not be written: {why}.", "See where standard output and standard error lead.");
+
     /// <summary><c>check --rewrite home.yaml</c> where the file may not be written.</summary>
     internal static ShellFault CannotWriteFile(string path, string why) =>
         Disk("HB4050", path, $"cannot be written: {why}; what was there before is still there", "Make room, or see that you may write there.");
+
+    /// <summary><c>form --to answers.yaml</c></summary>
+    internal static ShellFault NotOurFile(string path) =>
+        Disk("HB4052", path, "is there already and is another kind of file; nothing was touched", "Name a new file.");
 
     /// <summary><c>check --rewrite</c> without an answers file.</summary>
     internal static ShellFault NothingToRewrite() => Use("HB4051", "--rewrite needs an answers file to rewrite", "Name one or more.");
@@ -124,12 +144,12 @@ internal static class ShellFaults
 internal sealed record ShellFault(Exit Exit, string Code, string Wrong, string Right)
 {
     /// <summary>The line a person reads.</summary>
-    public override string ToString() => "guidebuilder: " + Wrong + (Right.Length == 0 ? "" : " " + Right) + $" [{Code}]";
+    public override string ToString() => Printing.OneLine.Of("guidebuilder: " + Wrong + (Right.Length == 0 ? "" : " " + Right) + $" [{Code}]");
 }
 
 /// <summary>Ends the run from wherever the machine said no. Thrown and caught in the shell only.</summary>
-internal sealed class ShellException(ShellFault fault) : Exception(fault.ToString())
+internal sealed class ShellException(params ImmutableArray<ShellFault> faults) : Exception(string.Join('\n', faults))
 {
-    /// <summary>What to print and how to end.</summary>
-    internal ShellFault Fault { get; } = fault;
+    /// <summary>What to print and how to end; at least one.</summary>
+    internal ImmutableArray<ShellFault> Faults { get; } = faults;
 }

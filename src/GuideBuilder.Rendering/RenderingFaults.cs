@@ -95,6 +95,10 @@ internal static class RenderingFaults
     internal static Fault PaperNotNamed() =>
         Error("HB3031", new Place("content/look/stylesheet.css", 1, 1), "The stylesheet does not name its paper in light and in dark.", "Name --paper twice, as #rrggbb.");
 
+    /// <summary>HB3050: a limit in the questions is not a whole number of the smallest unit, in which the page compares. Example: <c>{place.distance: {over: 0.00001 m}}</c>.</summary>
+    internal static Fault TooFineForTheForm(Place place, Quantity limit) =>
+        Error("HB3050", place, $"{limit} is finer than the page of the questionnaire can compare.", "Round it.");
+
     private static Fault Error(string code, Place place, string wrong, string right) => new(code, Severity.Error, place, wrong, right);
 
     private static string Sentence(string message) => message.TrimEnd('.', ' ').ReplaceLineEndings(" ") + ".";

@@ -37,7 +37,7 @@ internal sealed class ManyRun(Wanted wanted, string root, string? printer, Bound
         }
         catch (ShellException problem)
         {
-            return new(id, null, IsNew: false, [], problem.Fault);
+            return new(id, null, IsNew: false, [], problem.Faults[0]);
         }
     }
 

@@ -10,6 +10,9 @@ internal sealed record Wanted(LocalDate Today, ulong Seed, EditionKind? Edition,
 {
     private readonly ConcurrentDictionary<string, ImprintFiles> _imprints = new(StringComparer.Ordinal);
 
+    /// <summary>Whether faults alone are looked for, so that no trial need be run.</summary>
+    internal bool FaultsOnly { get; init; }
+
     /// <summary>What an answers file asks for, with what overrules it: its id, edition and language, and the imprint of a customer's edition.</summary>
     internal Asked For(SourceText answers)
     {
@@ -39,9 +42,9 @@ internal sealed record Wanted(LocalDate Today, ulong Seed, EditionKind? Edition,
 
     /// <summary>The same, where what it asks for is known already.</summary>
     internal Staged<BoundBook> Bind(SourceText answers, Asked asked, EarlierPlan? earlier = null) =>
-        Guidance(asked).Then(guidance => Guide.Bind(answers, guidance, new(Today, Seed, asked.Edition), earlier));
+        Guidance(asked).Then(guidance => Guide.Bind(answers, guidance, new Occasion(Today, Seed, asked.Edition) { FaultsOnly = FaultsOnly }, earlier));
 
-    private Staged<Plan> Plan(SourceText answers, Asked asked) => Guidance(asked).Then(guidance => Guide.Plan(answers, guidance, new(Today, Seed, asked.Edition)));
+    private Staged<Plan> Plan(SourceText answers, Asked asked) => Guidance(asked).Then(guidance => Guide.Plan(answers, guidance, new Occasion(Today, Seed, asked.Edition) { FaultsOnly = FaultsOnly }));
 }
 
 /// <summary>What one handbook is to be.</summary>

@@ -74,7 +74,7 @@ internal static class BindVerb
 
         (string Name, ReadOnlyMemory<byte> Bytes)[] all = [.. book.Files.Select(f => (f.Name, f.Bytes))];
         HandbookFolder.Write(to, printer is null ? all : [.. all, .. Browser.Print(printer, all, book.ForPaper)]);
-        Console.Out.WriteLine(Invariant($"{to}: {book.Files.Length} files. Open {Path.Combine(to, "index.html")}"));
+        Console.Out.WriteLine(OneLine.Of(Invariant($"{to}: {book.Files.Length} files. Open {Path.Combine(to, "index.html")}")));
         return Exit.Done;
     }
 

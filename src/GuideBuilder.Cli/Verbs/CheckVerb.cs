@@ -28,9 +28,9 @@ internal static class CheckVerb
             throw new ShellException(ShellFaults.NothingToRewrite());
         }
 
-        var wanted = common.Wanted(given);
+        var wanted = common.Wanted(given) with { FaultsOnly = true };
         var guidance = wanted.Shelf.Plain;
-        var texts = files.Select(Loading.File).ToArray();
+        var texts = Loading.Files(files);
         var found = guidance.Value is not { } read
             ? guidance.Faults
             : [.. guidance.Faults, .. Samples(read, texts).SelectMany(text => wanted.Bind(text).Faults), .. texts.Length > 0 ? [] : Translations(read, wanted)];
@@ -38,7 +38,7 @@ internal static class CheckVerb
         var failed = found.Any(f => f.Severity == Severity.Error);
         if (!failed)
         {
-            Console.Out.WriteLine($"Nothing stops a bind. Checked: the guidance{Also(files)}.");
+            Console.Out.WriteLine(OneLine.Of($"Nothing stops a bind. Checked: the guidance{Also(files)}."));
         }
 
         return failed ? Exit.Faults

@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
 using GuideBuilder.Cli.Disk;
 using GuideBuilder.Cli.Runs;
 
@@ -14,7 +16,7 @@ internal sealed class Common
 
     private readonly Option<string?> _today = new("--today") { HelpName = "DAY", Description = "Take DAY (year-month-day) for today, instead of SOURCE_DATE_EPOCH or the clock." };
 
-    private readonly Option<ulong> _seed = new("--seed") { HelpName = "N", Description = "Draw chances from N.", DefaultValueFactory = _ => Model.Occasion.DefaultSeed };
+    private readonly Option<ulong> _seed = new("--seed") { HelpName = "N", Description = "Draw chances from N.", DefaultValueFactory = _ => Model.Occasion.DefaultSeed, CustomParser = Seed };
 
     private readonly Option<string?> _edition = new("--edition") { HelpName = "EDITION", Description = "Bind for householder, neighbour, public or customer, whatever the answers file says." };
 
@@ -49,7 +51,24 @@ internal sealed class Common
     }
 
     /// <summary>The guidance, read and checked.</summary>
-    internal Staged<Guidance> Guidance(ParseResult given) => Shelf.Of(given.GetValue(_guidance), Day(given)).Plain;
+    internal Staged<Guidance> Guidance(ParseResult given) => Guide.Guidance(given.GetValue(_guidance), Day(given));
+
+    private static ulong Seed(ArgumentResult given)
+    {
+        if (!ulong.TryParse(given.Tokens[0].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var seed))
+        {
+            given.AddError(Invariant($"--seed '{given.Tokens[0].Value}' is not a whole number from 0 to {ulong.MaxValue}"));
+        }
+
+        return seed;
+    }
+
+    /// <summary>Today, the seed, and the edition that the answers file asks for.</summary>
+    internal Func<AnswerSet, Model.Occasion> Occasion(ParseResult given)
+    {
+        var (day, draw) = (Day(given), given.GetValue(_seed));
+        return answers => new Model.Occasion(day, draw, answers.Handbook.Edition);
+    }
 
     private LocalDate Day(ParseResult given) => Today.Find(given.GetValue(_today));
 

@@ -71,7 +71,7 @@ internal sealed class ManyOrder(ManyOptions options, ParseResult given, string? 
             File.Delete(Path.Combine(root, name));
         }
 
-        Console.Out.WriteLine(Invariant($"{to}: {list.Entries.Length} handbooks in the catalogue, {list.Faulty.Length} faulty, {removed} removed. Open {Path.Combine(to, "index.html")}"));
+        Console.Out.WriteLine(OneLine.Of(Invariant($"{to}: {list.Entries.Length} handbooks in the catalogue, {list.Faulty.Length} faulty, {removed} removed. Open {Path.Combine(to, "index.html")}")));
         return list.Faulty.IsEmpty ? Exit.Done : Exit.Faults;
     }
 
@@ -103,11 +103,11 @@ internal sealed class ManyOrder(ManyOptions options, ParseResult given, string? 
         FaultPrinter.Print(outcomes.SelectMany(o => o.Faults));
         foreach (var problem in outcomes.Select(o => o.Problem).OfType<ShellFault>())
         {
-            Console.Error.WriteLine(problem);
+            Console.Error.WriteLine(OneLine.Of(problem.ToString()));
         }
 
         var faulty = outcomes.Count(o => o.Entry is null);
-        Console.Out.WriteLine(Invariant($"{to}: {outcomes.Count(o => o.IsNew)} bound, {outcomes.Count(o => o is { Entry: not null, IsNew: false })} unchanged, {faulty} faulty, {removed} removed. Open {Path.Combine(to, "index.html")}"));
+        Console.Out.WriteLine(OneLine.Of(Invariant($"{to}: {outcomes.Count(o => o.IsNew)} bound, {outcomes.Count(o => o is { Entry: not null, IsNew: false })} unchanged, {faulty} faulty, {removed} removed. Open {Path.Combine(to, "index.html")}")));
         if (lastDay is { } day)
         {
             Console.Out.WriteLine(Invariant($"The last run was of {day:uuuu-MM-dd}: another day plans anew, so that every handbook with dates was bound again."));

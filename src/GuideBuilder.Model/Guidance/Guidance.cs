@@ -21,6 +21,9 @@ public sealed record Guidance(
     FrozenDictionary<string, Label> Labels,
     Look Look)
 {
+    /// <summary>The costs that only a chance event brings, by id.</summary>
+    public FrozenSet<string> ChanceCosts => Steps.SelectMany(s => s.MayHappen).SelectMany(e => e.Costs).ToFrozenSet(StringComparer.Ordinal);
+
     /// <summary>What is known of the days on which several parties meet.</summary>
     public ImmutableArray<Meeting> Meetings { get; init; } = [];
 

@@ -1,8 +1,13 @@
+using System.Collections.Concurrent;
+
 namespace GuideBuilder.Planning.Sequence;
 
 /// <summary>The starts that must be found: one for each activity, one for all members of a same-day group that are not done.</summary>
 internal sealed class Cells
 {
+    private const int MostKept = 64;
+    private readonly ConcurrentDictionary<(int Cell, ulong Present), (int[] Members, DayTable Table, int Release, int Driver)> _portions = new();
+
     public Cells(CompiledNetwork compiled)
     {
         var activities = compiled.Network.Activities;
@@ -44,14 +49,29 @@ internal sealed class Cells
                 continue;
             }
 
-            Members[c] = Array.FindAll(Members[c], m => present[m]);
-            if (Members[c].Length > 0)
-            {
-                Tables[c] = TableOf(part, Members[c]);
-                Release[c] = Members[c].Max(m => part.Release[m]);
-                ReleaseDriver[c] = DriverOf(part, Members[c], Release[c]);
-            }
+            (Members[c], Tables[c], Release[c], ReleaseDriver[c]) = whole.Portion(c, part, present);
         }
+    }
+
+    // Parts ask again and again for the same few members of a cell.
+    private (int[] Members, DayTable Table, int Release, int Driver) Portion(int cell, CompiledNetwork part, bool[] present)
+    {
+        var (all, key) = (Members[cell], 0UL);
+        for (var i = 0; i < all.Length; i++)
+        {
+            key |= present[all[i]] ? 1UL << i : 0;
+        }
+
+        return key == 0 ? ([], Tables[cell], Release[cell], ReleaseDriver[cell])
+            : all.Length > MostKept ? Make(cell, part, present)
+            : _portions.GetOrAdd((cell, key), k => Make(k.Cell, part, present));
+    }
+
+    private (int[] Members, DayTable Table, int Release, int Driver) Make(int cell, CompiledNetwork part, bool[] present)
+    {
+        var members = Array.FindAll(Members[cell], m => present[m]);
+        var release = members.Max(m => part.Release[m]);
+        return (members, TableOf(part, members), release, DriverOf(part, members, release));
     }
 
     /// <summary>The same cells with only the activities that are present; a cell may be left without any. What is pinned is present.</summary>

@@ -28,13 +28,13 @@ public sealed class CompiledNetwork
     }
 
     // A part of a whole: its numbers and its order stay; activities that are left out stand in no cell and in no bound.
-    internal CompiledNetwork(CompiledNetwork whole, bool[] present, Bound[] bounds)
+    internal CompiledNetwork(CompiledNetwork whole, bool[] present, Bound[] bounds, Rows incoming)
     {
         (Network, Horizon, Index, Tables, Days, IsDone) = (whole.Network, whole.Horizon, whole.Index, whole.Tables, whole.Days, whole.IsDone);
         (FixedFinish, Release, FinishBy, Order, Sequence) = (whole.FixedFinish, whole.Release, whole.FinishBy, whole.Order, whole.Sequence);
         Cells = whole.Cells.Part(this, present);
         Bounds = bounds;
-        Incoming = Rows.Of(Count, Bounds, b => b.To);
+        Incoming = incoming;
         Outgoing = whole.Outgoing;
         _ring = new(() => null);
     }

@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace GuideBuilder.Planning.Sequence;
 
 /// <summary>
@@ -7,58 +9,61 @@ namespace GuideBuilder.Planning.Sequence;
 internal sealed class SharedNetwork
 {
     private readonly CompiledNetwork _whole;
-    private readonly int[][] _into;
-    private readonly Bound[] _limits;
+    private readonly Bound[][] _into;
+    private readonly Bound[][] _limits;
     private readonly DayTable _everyDay;
 
     /// <summary>Shares a whole; no activity that is pinned may be left out.</summary>
     public SharedNetwork(CompiledNetwork whole)
     {
+        Bound[] Into(int to, bool limits) => [.. whole.Incoming[to].ToArray().Select(b => whole.Bounds[b]).Where(b => (b.Kind == BoundKind.Within) == limits)];
         _whole = whole;
-        _into = [.. Enumerable.Range(0, whole.Count).Select(i => whole.Incoming[i].ToArray().Where(b => whole.Bounds[b].Kind != BoundKind.Within).ToArray())];
-        _limits = [.. whole.Bounds.Where(b => b.Kind == BoundKind.Within)];
+        _into = [.. Enumerable.Range(0, whole.Count).Select(i => Into(i, false))];
+        _limits = [.. Enumerable.Range(0, whole.Count).Select(i => Into(i, true))];
         _everyDay = whole.Horizon.Table(WorkingCalendar.EveryDay);
     }
 
     /// <summary>The part with the activities that are present; numbers stay those of the whole.</summary>
     public CompiledNetwork Of(bool[] present)
     {
-        var bounds = new List<Bound>(_whole.Bounds.Length);
+        var bounds = new List<Bound>(_whole.Bounds.Length * 2);
         var behind = new Bound[]?[present.Length];
+        var starts = new int[present.Length + 1];
         for (var to = 0; to < present.Length; to++)
         {
             if (present[to])
             {
-                AddInto(to, present, behind, bounds);
+                Add(to, present, behind, bounds);
             }
+
+            starts[to + 1] = bounds.Count;
         }
 
-        foreach (var limit in _limits)
-        {
-            if (present[limit.From] && present[limit.To])
-            {
-                bounds.Add(limit);
-            }
-        }
-
-        return new(_whole, present, [.. bounds]);
+        return new(_whole, present, [.. bounds], Rows.InOrder(starts));
     }
 
-    private void AddInto(int to, bool[] present, Bound[]?[] behind, List<Bound> bounds)
+    private void Add(int to, bool[] present, Bound[]?[] behind, List<Bound> bounds)
     {
-        var first = bounds.Count;
-        foreach (var b in _into[to])
+        var (first, cell) = (bounds.Count, _whole.Cells.Of[to]);
+        foreach (ref readonly var bound in _into[to].AsSpan())
         {
-            ref readonly var bound = ref _whole.Bounds[b];
             if (present[bound.From])
             {
-                AddOnce(bound, first, bounds);
+                bounds.Add(bound);
                 continue;
             }
 
-            foreach (var before in Behind(bound.From, present, behind))
+            foreach (ref readonly var before in Behind(bound.From, present, behind).AsSpan())
             {
-                AddOnce(before with { To = to, SameDay = _whole.Cells.Of[before.From] == _whole.Cells.Of[to] }, first, bounds);
+                HandOn(before, to, _whole.Cells.Of[before.From] == cell, first, bounds);
+            }
+        }
+
+        foreach (ref readonly var limit in _limits[to].AsSpan())
+        {
+            if (present[limit.From])
+            {
+                bounds.Add(limit);
             }
         }
     }
@@ -73,34 +78,34 @@ internal sealed class SharedNetwork
 
         behind[absent] = [];
         var all = new List<Bound>();
-        foreach (var b in _into[absent])
+        foreach (ref readonly var bound in _into[absent].AsSpan())
         {
-            ref readonly var bound = ref _whole.Bounds[b];
             if (present[bound.From])
             {
-                AddOnce(new(bound.From, absent, bound.Kind, 0, _everyDay, false), 0, all);
+                HandOn(bound, absent, false, 0, all);
                 continue;
             }
 
-            foreach (var before in Behind(bound.From, present, behind))
+            foreach (ref readonly var before in Behind(bound.From, present, behind).AsSpan())
             {
-                AddOnce(before with { To = absent }, 0, all);
+                HandOn(before, absent, false, 0, all);
             }
         }
 
         return behind[absent] = [.. all];
     }
 
-    private static void AddOnce(in Bound bound, int first, List<Bound> bounds)
+    // Handed on once from each activity and end.
+    private void HandOn(in Bound bound, int to, bool sameDay, int first, List<Bound> bounds)
     {
-        for (var i = first; i < bounds.Count; i++)
+        foreach (ref readonly var seen in CollectionsMarshal.AsSpan(bounds)[first..])
         {
-            if (bounds[i] == bound)
+            if (seen.From == bound.From && seen.Kind == bound.Kind && seen.Lag == 0 && seen.SameDay == sameDay && ReferenceEquals(seen.Table, _everyDay))
             {
                 return;
             }
         }
 
-        bounds.Add(bound);
+        bounds.Add(new(bound.From, to, bound.Kind, 0, _everyDay, sameDay));
     }
 }

@@ -14,6 +14,7 @@ internal sealed class StepRunner(StepPool pool, Outlook outlook)
 {
     // Blocks are the same whatever the number of threads, so that sums are added in one order.
     private const int Blocks = 64;
+    private readonly DayTable[] _tables = [.. outlook.Events.Select(e => pool.TableOf(e))];
     private readonly int[] _meeting = [.. Enumerable.Range(0, pool.Steps.Length).Where(s => pool.Steps[s].Meeting is not null)];
 
     /// <summary>Runs each point with its world and its draws, on at most so many threads (-1 for as many as there are).</summary>
@@ -24,7 +25,7 @@ internal sealed class StepRunner(StepPool pool, Outlook outlook)
         var deciding = new double[Blocks][];
         Parallel.For(0, Blocks, new() { MaxDegreeOfParallelism = threads }, b =>
         {
-            var work = new Work(pool.Steps.Length);
+            var work = new Work(pool.Steps.Length, outlook.Events.Length);
             foreach (var group in groups.AsSpan((groups.Length * b / Blocks)..(groups.Length * (b + 1) / Blocks)))
             {
                 RunGroup(group, contents, draws, weights, run, work);
@@ -50,7 +51,7 @@ internal sealed class StepRunner(StepPool pool, Outlook outlook)
         var finishes = new int[contents.Length];
         Parallel.For(0, Blocks, new() { MaxDegreeOfParallelism = threads }, b =>
         {
-            var work = new Work(pool.Steps.Length);
+            var work = new Work(pool.Steps.Length, outlook.Events.Length);
             foreach (var group in groups.AsSpan((groups.Length * b / Blocks)..(groups.Length * (b + 1) / Blocks)))
             {
                 var goal = GoalOf(contents[group[0]].Steps);
@@ -84,7 +85,13 @@ internal sealed class StepRunner(StepPool pool, Outlook outlook)
     private bool RunOne(CompiledNetwork net, WorldContent content, int trial, Work work)
     {
         FillDays(content, trial, work.Days);
-        return ForwardPass.Run(net, work.Days, work.Starts, work.Finishes, work.Drivers.AsSpan(0, net.Cells.Count)) < 0;
+        if (ForwardPass.Run(net, work.Days, work.Starts, work.Finishes, work.Drivers.AsSpan(0, net.Cells.Count)) >= 0)
+        {
+            return false;
+        }
+
+        var mishaps = FillMishaps(content, trial, work.Mishaps);
+        return mishaps == 0 || Setback.Apply(net, work.Mishaps.AsSpan(0, mishaps), work.Days, work.Starts, work.Finishes, work.Drivers);
     }
 
     private static int FinishOf(CompiledNetwork net, int[] goal, Work work, bool found) =>
@@ -99,14 +106,20 @@ internal sealed class StepRunner(StepPool pool, Outlook outlook)
                 days[s] = outlook.Durations[s].Days(trial);
             }
         }
+    }
 
-        for (var e = 0; e < outlook.Events.Length; e++)
+    private int FillMishaps(WorldContent content, int trial, Mishap[] mishaps)
+    {
+        var count = 0;
+        for (var e = 0; e < mishaps.Length; e++)
         {
             if (content.Events[e] && outlook.Events[e] is { More: { } more } happening && happening.Happens(trial))
             {
-                days[happening.Step] += more.Days(trial);
+                mishaps[count++] = new(happening.Step, more.Days(trial), _tables[e]);
             }
         }
+
+        return count;
     }
 
     // As in Deadlines: the steps of meetings, or all where nobody meets.
@@ -148,7 +161,7 @@ internal sealed class StepRunner(StepPool pool, Outlook outlook)
 
     private static int[][] Table(int rows, int columns) => [.. Enumerable.Range(0, rows).Select(_ => new int[columns])];
 
-    private sealed class Work(int steps)
+    private sealed class Work(int steps, int events)
     {
         public int[] Days { get; } = new int[steps];
 
@@ -159,6 +172,8 @@ internal sealed class StepRunner(StepPool pool, Outlook outlook)
         public int[] Drivers { get; } = new int[steps];
 
         public double[] Deciding { get; } = new double[steps];
+
+        public Mishap[] Mishaps { get; } = new Mishap[events];
 
         public int End(int step) => Math.Max(Starts[step], Finishes[step] - 1);
     }

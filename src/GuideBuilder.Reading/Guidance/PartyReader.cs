@@ -28,6 +28,7 @@ internal sealed class PartyReader(Desk desk)
         fields.Find("keeps-holidays", Values.YesNo, true))
     {
         IsForHire = fields.Find("for-hire", Values.YesNo, false),
+        IfYouStop = fields.FindText("if-you-stop"),
     };
 
     /// <summary>The way in an entry.</summary>

@@ -63,7 +63,7 @@ internal sealed class StepReader(Desk desk)
             desk.Condition(fields, "applies-if", ConditionScope.Rules),
             fields.Need("chance", Chance, 0m),
             fields.Find<Model.Duration?>("takes-more", (node, _) => desk.One(node, "a duration", f => OneDuration(f, basis)), null),
-            desk.FindReference(fields, "price", Kinds.Price),
+            desk.References(fields, "costs", Kinds.Cost),
             fields.NeedText("because"),
             basis.Sources.IsEmpty ? ofStep : basis,
             fields.Place);

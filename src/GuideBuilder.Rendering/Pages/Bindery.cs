@@ -106,7 +106,7 @@ internal sealed record Bindery(Plan Plan, Guidance Guidance, Phrases Labels, Fau
     internal string Money(ThreePoint sums) => Ranges.Money(sums, Plan.Nation.Currency);
 
     /// <summary>What a way comes to, or that it is not told because the home is beyond what can be counted.</summary>
-    internal Phrase Total(ThreePoint sums) => Phrase.Of(Plan.IsBeyond ? Say("figure-beyond") : Money(sums));
+    internal Phrase Total(ThreePoint sums) => Phrase.Of(Plan.IsBeyond ? Say("figure-beyond") : Ranges.Total(sums, Plan.Nation.Currency));
 
     /// <summary>When a way ends, or that it is not told because the home is beyond what can be counted.</summary>
     internal Phrase Finish(DateRange days) => Plan.IsBeyond ? Phrase.Of(Say("figure-beyond")) : Dates.Range(days);
