@@ -208,13 +208,14 @@
       data.questions.forEach(function (question) { show(question, now.given[question.name]); });
       changed();
       say("told", data.words.loaded, { n: Object.keys(now.given).length });
+      then(true);
     } catch (problem) {
       if (problem.line === undefined) {
         throw problem;
       }
       say("told", problem instanceof questionnaire.NotPlain ? data.words["not-plain"] : data.words["not-here"], { n: problem.line, what: problem.name || "" });
+      then(false);
     }
-    then();
   }
 
   // A file that gives its handbook an id keeps its own name.
@@ -320,6 +321,13 @@
     say("kept", data.words["not-kept"]);
   } else {
     ownDevice.checked = true;
-    load(before, function () { });
+    load(before, function (isRead) {
+      if (!isRead) {
+        // What was kept by another page of this kind stays until the reader clears it or keeps new answers.
+        ownDevice.checked = false;
+        refresh();
+        say("kept", data.words["kept-unreadable"]);
+      }
+    });
   }
 }());

@@ -92,6 +92,10 @@ internal static class ShellFaults
     internal static ShellFault NotOurFile(string path) =>
         Disk("HB4052", path, "is there already and is another kind of file; nothing was touched", "Name a new file.");
 
+    /// <summary><c>ask x.yaml</c></summary>
+    internal static ShellFault NameMakesNoId(string path) =>
+        Use("HB4053", $"{path} would give its handbook no name", "Name a file with 3 to 40 letters, digits or hyphens before its ending, such as our-home.yaml.");
+
     /// <summary><c>check --rewrite</c> without an answers file.</summary>
     internal static ShellFault NothingToRewrite() => Use("HB4051", "--rewrite needs an answers file to rewrite", "Name one or more.");
 

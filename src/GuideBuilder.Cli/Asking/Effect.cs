@@ -41,7 +41,7 @@ internal sealed class Effect
         var changed = before is null ? [] : _items.Where(i => old.GetValueOrDefault(i.Name, i.State) != i.State).ToList();
         var parts = new[] { Part("settles", changed, ItemState.Settled), Part("rules out", changed, ItemState.RuledOut), Part("opens again", changed, ItemState.Open) }.OfType<string>().ToList();
         var what = parts.Count == 0 ? "nothing in the plan" : string.Join("; ", parts);
-        return Invariant($"{(before is null ? "" : $"What this changes: {what}. ")}Still open: {_items.Count(i => i.State == ItemState.Open)}. {Sum()}");
+        return Invariant($"{(before is null ? "" : $"What this changes: {what}. ")}Items still open: {_items.Count(i => i.State == ItemState.Open)}. {Sum()}");
     }
 
     /// <summary>What waits for the answer to a question.</summary>

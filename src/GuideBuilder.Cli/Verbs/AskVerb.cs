@@ -51,7 +51,9 @@ internal static class AskVerb
         }
 
         var sample = BareHome.Named(file, guidance.Nations[0].Id);
-        return AnswerReader.Read(sample, guidance).Then(_ => Staged<Filling>.From(Filling.Of(guidance, null), []));
+        return AnswerReader.Read(sample, guidance).Value is null
+            ? throw new ShellException(ShellFaults.NameMakesNoId(file))
+            : Staged<Filling>.From(Filling.Of(guidance, null), []);
     }
 
     private static void Save(Filling answers, string file)

@@ -24,7 +24,7 @@ public sealed record Quantity(decimal Amount, Unit Unit)
     /// <summary>Negative, zero or positive as this is less than, equal to or more than the other of the same dimension.</summary>
     public int Against(Quantity other) =>
         other.Unit.Dimension == Unit.Dimension
-            ? decimal.Round(Base, Exact).CompareTo(decimal.Round(other.Base, Exact))
+            ? ReferenceEquals(Unit, other.Unit) ? Amount.CompareTo(other.Amount) : decimal.Round(Base, Exact).CompareTo(decimal.Round(other.Base, Exact))
             : throw new UnreachableException($"{Unit.Symbol} cannot be compared with {other.Unit.Symbol}");
 
     /// <summary>Number, space and symbol, money with the sign before and two places unless whole; no rounding.</summary>

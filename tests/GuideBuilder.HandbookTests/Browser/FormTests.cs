@@ -65,6 +65,20 @@ public sealed partial class FormTests(Chromium chromium, Questionnaire questionn
     }
 
     [Fact]
+    public async Task What_the_page_cannot_read_stays_kept_until_the_reader_says_otherwise()
+    {
+        var (page, _) = await questionnaire.OpenAsync(chromium);
+        await page.EvaluateAsync("() => localStorage.setItem('guidebuilder/questionnaire', 'home: {nation: wales}\\n')");
+        await page.ReloadAsync();
+        await page.Locator("#o-home\\.kind-flat").CheckAsync();
+
+        Assert.False(await page.Locator("#own-device").IsCheckedAsync());
+        Assert.Contains("cannot read", await page.Locator("#kept").TextContentAsync(), StringComparison.Ordinal);
+        Assert.Equal("home: {nation: wales}\n", await page.EvaluateAsync<string>("() => localStorage.getItem('guidebuilder/questionnaire')"));
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
     public async Task Questions_come_and_go_with_the_answers()
     {
         var (page, _) = await questionnaire.OpenAsync(chromium);

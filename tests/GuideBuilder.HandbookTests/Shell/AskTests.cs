@@ -53,6 +53,15 @@ public sealed class AskTests : IDisposable
     }
 
     [Fact]
+    public async Task A_name_that_makes_no_id_is_wrong_use()
+    {
+        var asked = await Tool.TypingAsync(["england"], "ask", _folder.At("x.yaml"), "--today", Handbooks.Today);
+
+        Assert.Equal((2, ""), (asked.Exit, asked.Output));
+        Assert.Contains("our-home.yaml", asked.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_place_that_cannot_be_written_ends_with_3()
     {
         var asked = await Tool.TypingAsync(["england"], "ask", _folder.At("no-such-folder", "our-home.yaml"), "--today", Handbooks.Today);

@@ -133,7 +133,7 @@ public sealed class InterviewTests
     {
         var session = Session.From(AnswersFiles.Load("answers/mostly-unknown.yaml"), Session.GoTo(AnswersFiles.Load("answers/mostly-unknown.yaml"), "home.tenure"), "owner", "later");
 
-        Assert.Matches("What this changes: (?!nothing).*rules out .*Still open: [0-9]+\\. Roughly from £[0-9,]+ to £[0-9,]+, done from 20", session.Shown);
+        Assert.Matches("What this changes: (?!nothing).*rules out .*Items still open: [0-9]+\\. Roughly from £[0-9,]+ to £[0-9,]+, done from 20", session.Shown);
     }
 
     [Fact]
