@@ -1,13 +1,8 @@
-using System.Collections.Concurrent;
-
 namespace GuideBuilder.Planning.Sequence;
 
 /// <summary>The starts that must be found: one for each activity, one for all members of a same-day group that are not done.</summary>
 internal sealed class Cells
 {
-    private const int MostKept = 64;
-    private readonly ConcurrentDictionary<(int Cell, ulong Present), (int[] Members, DayTable Table, int Release, int Driver)> _portions = new();
-
     public Cells(CompiledNetwork compiled)
     {
         var activities = compiled.Network.Activities;
@@ -38,44 +33,12 @@ internal sealed class Cells
         ReleaseDriver = [.. Members.Select((m, c) => DriverOf(compiled, m, Release[c]))];
     }
 
-    private Cells(Cells whole, CompiledNetwork part, bool[] present)
+    /// <summary>A cell of which only those members are present; at least one.</summary>
+    public static CellPart Part(CompiledNetwork compiled, int[] members)
     {
-        (Of, Fixed) = (whole.Of, whole.Fixed);
-        (Members, Tables, Release, ReleaseDriver) = ([.. whole.Members], [.. whole.Tables], [.. whole.Release], [.. whole.ReleaseDriver]);
-        for (var c = 0; c < Count; c++)
-        {
-            if (Array.TrueForAll(Members[c], m => present[m]))
-            {
-                continue;
-            }
-
-            (Members[c], Tables[c], Release[c], ReleaseDriver[c]) = whole.Portion(c, part, present);
-        }
+        var release = members.Max(m => compiled.Release[m]);
+        return new(members, TableOf(compiled, members), release, DriverOf(compiled, members, release));
     }
-
-    // Parts ask again and again for the same few members of a cell.
-    private (int[] Members, DayTable Table, int Release, int Driver) Portion(int cell, CompiledNetwork part, bool[] present)
-    {
-        var (all, key) = (Members[cell], 0UL);
-        for (var i = 0; i < all.Length; i++)
-        {
-            key |= present[all[i]] ? 1UL << i : 0;
-        }
-
-        return key == 0 ? ([], Tables[cell], Release[cell], ReleaseDriver[cell])
-            : all.Length > MostKept ? Make(cell, part, present)
-            : _portions.GetOrAdd((cell, key), k => Make(k.Cell, part, present));
-    }
-
-    private (int[] Members, DayTable Table, int Release, int Driver) Make(int cell, CompiledNetwork part, bool[] present)
-    {
-        var members = Array.FindAll(Members[cell], m => present[m]);
-        var release = members.Max(m => part.Release[m]);
-        return (members, TableOf(part, members), release, DriverOf(part, members, release));
-    }
-
-    /// <summary>The same cells with only the activities that are present; a cell may be left without any. What is pinned is present.</summary>
-    public Cells Part(CompiledNetwork part, bool[] present) => new(this, part, present);
 
     /// <summary>The cell of each activity.</summary>
     public int[] Of { get; }
@@ -130,3 +93,6 @@ internal sealed class Cells
         return CompiledNetwork.Free;
     }
 }
+
+/// <summary>The members of a cell that are present, the days on which all of them can start, the first day on which they may, and what decides that day.</summary>
+internal readonly record struct CellPart(int[] Members, DayTable Table, int Release, int Driver);

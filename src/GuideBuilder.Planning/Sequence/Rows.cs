@@ -10,18 +10,6 @@ internal sealed class Rows
 
     public ReadOnlySpan<int> this[int row] => _items.AsSpan(_starts[row].._starts[row + 1]);
 
-    /// <summary>Items that stand row by row already; starts has one place more than there are rows.</summary>
-    public static Rows InOrder(int[] starts)
-    {
-        var items = new int[starts[^1]];
-        for (var i = 0; i < items.Length; i++)
-        {
-            items[i] = i;
-        }
-
-        return new(starts, items);
-    }
-
     /// <summary>The indices of items by the row that a function gives; a negative row leaves an item out.</summary>
     public static Rows Of<T>(int rows, IReadOnlyList<T> items, Func<T, int> rowOf)
     {

@@ -64,9 +64,10 @@ internal sealed class DrawnLine
 internal sealed class DrawnHours(ThreePoint hours, uint[] draws)
 {
     private readonly SamplingTable _table = SamplingTable.Amount(hours);
+    private readonly int[] _byStep = [.. Enumerable.Range(0, SamplingTable.Amount(hours).Steps + 1).Select(s => (int)(SamplingTable.ValueAt(hours, s) * 100))];
 
     /// <summary>The hours in that trial.</summary>
-    public int Of(int trial) => _table.Steps == 0 ? (int)(hours.Low * 100) : (int)(SamplingTable.ValueAt(hours, _table.Step(draws[trial])) * 100);
+    public int Of(int trial) => _table.Steps == 0 ? _byStep[0] : _byStep[_table.Step(draws[trial])];
 }
 
 /// <summary>A chance event in each trial: of which step, whether it happens there, how many days it takes more, and what it costs.</summary>

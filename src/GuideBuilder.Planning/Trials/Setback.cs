@@ -9,29 +9,27 @@ internal readonly record struct Mishap(int Step, int Days, DayTable Table);
 /// What chance events do to the dates of a trial. What was planned before them has been done on its day, so only what follows moves, and a limit that the plan kept (a hole open too long) asks for nothing to be done again.
 /// A step of a meeting puts off the whole meeting; any other step finishes later.
 /// </summary>
-internal ref struct Setback
+internal readonly ref struct Setback
 {
+    private readonly PartPass _pass;
     private readonly CompiledNetwork _net;
     private readonly ReadOnlySpan<Mishap> _mishaps;
-    private readonly int[] _days;
-    private readonly int[] _starts;
-    private readonly int[] _finishes;
-    private readonly int[] _drivers;
+    private readonly ReadOnlySpan<int> _days;
 
-    private Setback(CompiledNetwork net, ReadOnlySpan<Mishap> mishaps, int[] days, int[] starts, int[] finishes, int[] drivers)
+    private Setback(PartPass pass, ReadOnlySpan<Mishap> mishaps, ReadOnlySpan<int> days)
     {
+        (_pass, _net) = (pass, pass.Net);
         _mishaps = mishaps;
-        (_net, _days) = (net, days);
-        (_starts, _finishes, _drivers) = (starts, finishes, drivers);
+        _days = days;
     }
 
-    /// <summary>Moves the dates of a forward pass, and its drivers with them; false when there is no day left for something.</summary>
-    public static bool Apply(CompiledNetwork net, ReadOnlySpan<Mishap> mishaps, int[] days, int[] starts, int[] finishes, int[] drivers)
+    /// <summary>Moves the dates of a pass that was run with these durations, and its drivers with them; false when there is no day left for something.</summary>
+    public static bool Apply(PartPass pass, ReadOnlySpan<Mishap> mishaps, ReadOnlySpan<int> days)
     {
-        var setback = new Setback(net, mishaps, days, starts, finishes, drivers);
-        for (var c = 0; c < net.Order.Count; c++)
+        var setback = new Setback(pass, mishaps, days);
+        for (var c = 0; c < pass.Net.Order.Count; c++)
         {
-            if (!setback.Settle(net.Order[c], net.Order.Again[c]))
+            if (!setback.Settle(pass.Net.Order[c], pass.Net.Order.Again[c]))
             {
                 return false;
             }
@@ -40,7 +38,7 @@ internal ref struct Setback
         return true;
     }
 
-    private readonly bool Settle(ReadOnlySpan<int> cells, bool again)
+    private bool Settle(ReadOnlySpan<int> cells, bool again)
     {
         var changed = true;
         for (var first = true; first || (again && changed); first = false)
@@ -48,51 +46,52 @@ internal ref struct Setback
             changed = false;
             foreach (var cell in cells)
             {
-                var members = _net.Cells.Members[cell];
-                if (members.Length == 0 || _net.IsDone[members[0]])
-                {
-                    continue;
-                }
-
-                var start = Math.Max(_starts[members[0]], _net.Cells.Fixed[cell] == CompiledNetwork.Free ? Asked(cell, members) : 0);
-                start = first && IsMeeting(members[0]) ? PutOff(members, start) : start;
-                if ((start > _starts[members[0]] || first) && !Place(cell, members, start, ref changed))
+                _pass.HandOn(cell);
+                if (!Move(cell, first, ref changed))
                 {
                     return false;
                 }
+
+                _pass.HandOn(cell);
             }
         }
 
         return true;
     }
 
-    // The first day that all links of a cell ask for, limits aside.
-    private readonly int Asked(int cell, int[] members)
+    private bool Move(int cell, bool first, ref bool changed)
     {
-        var most = 0;
-        foreach (var member in members)
+        var members = _pass.Cell(cell).Members;
+        if (members.Length == 0 || _net.IsDone[members[0]])
         {
-            foreach (var b in _net.Incoming[member])
-            {
-                ref readonly var bound = ref _net.Bounds[b];
-                if (bound.Kind == BoundKind.Within || _net.Cells.Of[bound.From] == cell)
-                {
-                    continue;
-                }
-
-                var asked = bound.Raise(_starts[bound.From], _finishes[bound.From], _net.Tables[member], _days[member]);
-                if (asked > most)
-                {
-                    most = asked;
-                    _drivers[cell] = asked > _starts[members[0]] ? b : _drivers[cell];
-                }
-            }
+            return true;
         }
 
+        var before = _pass.Starts[members[0]];
+        var asked = Math.Max(before, _net.Cells.Fixed[cell] == CompiledNetwork.Free ? Asked(cell, members, before) : 0);
+        asked = first && IsMeeting(members[0]) ? PutOff(members, asked) : asked;
+        if (asked == before && !first)
+        {
+            return true;
+        }
+
+        return Place(members, asked == before ? before : _pass.Cell(cell).Table.OnOrAfter(asked), ref changed);
+    }
+
+    // The first day that all links of a cell ask for, limits aside.
+    private int Asked(int cell, int[] members, int before)
+    {
+        var (most, driver) = (-1, ForwardPass.Release);
+        foreach (var member in members)
+        {
+            _pass.AskLinks(cell, member, false, ref most, ref driver);
+        }
+
+        _pass.Drivers[cell] = most > before ? driver : _pass.Drivers[cell];
         return most;
     }
 
-    private readonly int PutOff(int[] members, int start)
+    private int PutOff(int[] members, int start)
     {
         foreach (ref readonly var mishap in _mishaps)
         {
@@ -102,14 +101,13 @@ internal ref struct Setback
         return start;
     }
 
-    private readonly bool Place(int cell, int[] members, int start, ref bool changed)
+    private bool Place(int[] members, int start, ref bool changed)
     {
-        var day = start > _starts[members[0]] ? _net.Cells.Tables[cell].OnOrAfter(start) : start;
         foreach (var m in members)
         {
-            var finish = Later(m, _net.FinishFrom(m, day, _days[m]));
-            changed |= day != _starts[m] || finish != _finishes[m];
-            (_starts[m], _finishes[m]) = (day, finish);
+            var finish = Later(m, _net.FinishFrom(m, start, _days[m]));
+            changed |= start != _pass.Starts[m] || finish != _pass.Finishes[m];
+            (_pass.Starts[m], _pass.Finishes[m]) = (start, finish);
             if (finish >= DayTable.Never)
             {
                 return false;
@@ -119,20 +117,15 @@ internal ref struct Setback
         return true;
     }
 
-    private readonly int Later(int member, int finish)
+    private int Later(int member, int finish)
     {
-        if (IsMeeting(member))
-        {
-            return finish;
-        }
-
         foreach (ref readonly var mishap in _mishaps)
         {
-            finish = mishap.Step == member ? mishap.Table.After(finish, mishap.Days) : finish;
+            finish = mishap.Step == member && !IsMeeting(member) ? mishap.Table.After(finish, mishap.Days) : finish;
         }
 
         return finish;
     }
 
-    private readonly bool IsMeeting(int member) => _net.Network.Activities[member].Group is not null;
+    private bool IsMeeting(int member) => _net.Network.Activities[member].Group is not null;
 }

@@ -10,7 +10,7 @@ internal sealed class StepPool(ImmutableArray<Planned<Step>> planned, WayCase wa
 {
     private readonly FrozenDictionary<string, int> _places = planned.Select((s, i) => (s.Item.Id, i)).ToFrozenDictionary(x => x.Id, x => x.i, StringComparer.Ordinal);
     private readonly FrozenDictionary<string, Pin> _pins = LogPins.Of(way.Facts.Answers.Log, way.StepsById.Values);
-    private readonly ConcurrentDictionary<string, SharedNetwork> _byPins = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, PartNetwork> _byPins = new(StringComparer.Ordinal);
 
     /// <summary>The steps, in guidance order; the numbers of all that follows.</summary>
     public ImmutableArray<Step> Steps { get; } = [.. planned.Select(s => s.Item)];
@@ -24,17 +24,17 @@ internal sealed class StepPool(ImmutableArray<Planned<Step>> planned, WayCase wa
     /// <summary>The days in which an event's delay is counted: every day, or those of the step's party.</summary>
     public DayTable TableOf(DrawnEvent e) => horizon.Table(e.Event.TakesMore is { Unit: DayCount.CalendarDays } ? WorkingCalendar.EveryDay : calendars.Of(Steps[e.Step].Party));
 
-    /// <summary>The network of the steps that are present, without a needed-by date.</summary>
-    public CompiledNetwork Of(bool[] present)
+    /// <summary>The network of which the steps that are present are a part, without a needed-by date.</summary>
+    public PartNetwork Of(bool[] present)
     {
         var pins = _pins.Count == 0 ? _pins : Steps.Where((s, i) => present[i] && _pins.ContainsKey(s.Id)).ToFrozenDictionary(s => s.Id, s => _pins[s.Id], StringComparer.Ordinal);
-        return _byPins.GetOrAdd(KeyOf(pins), _ => Make(pins)).Of(present);
+        return _byPins.GetOrAdd(KeyOf(pins), _ => Make(pins));
     }
 
     // What is pinned is present, so that networks with the same pins differ only in steps that nothing is said of.
     private string KeyOf(FrozenDictionary<string, Pin> pins) =>
         pins.Count == 0 ? "" : string.Join('|', Steps.Where(s => pins.ContainsKey(s.Id)).Select(s => Invariant($"{s.Id} {pins[s.Id]}")));
 
-    private SharedNetwork Make(FrozenDictionary<string, Pin> pins) =>
+    private PartNetwork Make(FrozenDictionary<string, Pin> pins) =>
         new(Sequencer.Compile(StepNetwork.Of(Steps, way.StepsById, calendars, pins, null).Network, horizon));
 }
