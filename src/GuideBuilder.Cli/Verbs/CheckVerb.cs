@@ -28,12 +28,12 @@ internal static class CheckVerb
             throw new ShellException(ShellFaults.NothingToRewrite());
         }
 
-        var guidance = common.Guidance(given);
-        var occasion = common.Occasion(given);
+        var wanted = common.Wanted(given) with { FaultsOnly = true };
+        var guidance = wanted.Shelf.Plain;
         var texts = Loading.Files(files);
         var found = guidance.Value is not { } read
             ? guidance.Faults
-            : [.. guidance.Faults, .. Samples(read, texts).SelectMany(text => Guide.Bind(text, read, a => occasion(a) with { FaultsOnly = true }).Faults)];
+            : [.. guidance.Faults, .. Samples(read, texts).SelectMany(text => wanted.Bind(text).Faults), .. texts.Length > 0 ? [] : Translations(read, wanted)];
         FaultPrinter.Print(found);
         var failed = found.Any(f => f.Severity == Severity.Error);
         if (!failed)
@@ -74,6 +74,13 @@ internal static class CheckVerb
     // of which nothing else is known.
     private static IEnumerable<SourceText> Samples(Guidance guidance, SourceText[] texts) =>
         texts.Length > 0 ? texts : guidance.Nations.Select(nation => BareHome.In(nation.Id));
+
+    // Each translation is tried on the same home in every nation.
+    private static IEnumerable<Fault> Translations(Guidance guidance, Runs.Wanted wanted) =>
+        from language in guidance.Head.Languages.Skip(1)
+        from nation in guidance.Nations
+        from fault in (wanted with { Language = language }).Bind(BareHome.In(nation.Id)).Faults
+        select fault;
 
     private static string Also(string[] files) => files.Length == 0 ? "" : " and " + string.Join(", ", files);
 }

@@ -17,4 +17,7 @@ public sealed record Party(
 
     /// <summary>The id of the household itself; its steps are duties.</summary>
     public const string Household = "household";
+
+    /// <summary>Whether it is a firm for hire, which may bind handbooks under its own name; networks, suppliers, councils and neighbours are not.</summary>
+    public bool IsForHire { get; init; }
 }

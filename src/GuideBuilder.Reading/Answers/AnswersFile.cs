@@ -9,7 +9,7 @@ internal sealed class AnswersFile(string path, Node root, Guidance guidance, Fau
     public AnswerSet Read(bool mayBeUnfinished)
     {
         var fields = new Fields(root, "an answers file", faults);
-        var handbook = fields.Need("handbook", (node, _) => new HandbookReader(FileName, faults).Read(node), HandbookReader.StandIn);
+        var handbook = fields.Need("handbook", (node, _) => new HandbookReader(FileName, guidance.Head.Languages, faults).Read(node), HandbookReader.StandIn);
         var sections = guidance.Questions.Select(q => q.Section).Distinct(StringComparer.Ordinal).ToList();
         foreach (var section in sections)
         {

@@ -25,6 +25,8 @@ internal static class Kinds
     public const string Region = "region factor";
     public const string Holidays = "holiday list";
     public const string Nation = "nation";
+    public const string Disclosure = "disclosure";
+    public const string Language = "language";
 
     /// <summary>What a step makes and another needs; not an entry of its own.</summary>
     public const string Made = "thing made";

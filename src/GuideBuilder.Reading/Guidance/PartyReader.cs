@@ -27,6 +27,7 @@ internal sealed class PartyReader(Desk desk)
         Days(fields),
         fields.Find("keeps-holidays", Values.YesNo, true))
     {
+        IsForHire = fields.Find("for-hire", Values.YesNo, false),
         IfYouStop = fields.FindText("if-you-stop"),
     };
 

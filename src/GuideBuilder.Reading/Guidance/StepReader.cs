@@ -92,7 +92,8 @@ internal sealed class StepReader(Desk desk)
     private Model.Duration Takes(Fields fields, Basis basis) =>
         fields.Need("takes", (node, _) => desk.One(node, "a duration", f => OneDuration(f, basis)), new Model.Duration(ThreePoint.Zero, DayCount.WorkingDays, basis));
 
-    private Model.Duration OneDuration(Fields fields, Basis basis)
+    /// <summary>Low, likely and high, and in what they are counted.</summary>
+    public Model.Duration OneDuration(Fields fields, Basis basis)
     {
         var unit = fields.Need("unit", ReadCount, DayCount.WorkingDays);
         var read = unit == DayCount.Hours ? Within(MostDays) : (node, faults) => Values.Whole(0, MostDays)(node, faults);

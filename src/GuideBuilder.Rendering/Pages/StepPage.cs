@@ -61,7 +61,7 @@ internal static class StepPage
     {
         var said = bindery.Read(step.DoneWhen, 2);
         var signs = said.OfType<Block.Listing>().SelectMany(l => l.Items).Select(i => Phrase.Join(" ", i.OfType<Block.Prose>().Select(p => p.Words))).ToList();
-        var whole = new Tick($"done-{step.Id}", Phrase.Of(bindery.Say("tick-done", ("task", step.Title.Words))));
+        var whole = new Tick($"done-{step.Id}", Phrase.Of(bindery.Say("tick-done", ("task", bindery.Mark(step.Title)))));
         return said.IsEmpty && !step.IsDuty
             ? []
             : [.. said.Where(b => b is not Block.Listing), new Block.Ticks([.. signs.Select((s, i) => new Tick(Invariant($"done-{step.Id}-{i + 1}"), s)), whole])];
