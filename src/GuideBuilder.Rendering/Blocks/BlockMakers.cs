@@ -14,7 +14,7 @@ internal static class BlockMakers
     internal const string Index = "index";
 
     /// <summary>The blocks of the back of the book, where every term stands; the index does not lead there.</summary>
-    internal static ImmutableArray<string> BackMatter { get; } = [Index, "glossary", "sources", "because", "open-questions"];
+    internal static ImmutableArray<string> BackMatter { get; } = [Index, "glossary", "sources", "because", "open-questions", "open-questions-more"];
 
     /// <summary>The makers by name.</summary>
     internal static FrozenDictionary<string, BlockMaker> ByName { get; } = new Dictionary<string, BlockMaker>(StringComparer.Ordinal)
@@ -61,6 +61,7 @@ internal static class BlockMakers
         ["supply-number"] = SupplyBlock.Of,
         ["letters"] = PaperworkBlocks.Letters,
         ["open-questions"] = OpenBlocks.All,
+        ["open-questions-more"] = OpenBlocks.More,
         ["unasked"] = OpenBlocks.Unasked,
         ["assumptions"] = OpenBlocks.Assumptions,
         ["because"] = ReasonBlocks.All,

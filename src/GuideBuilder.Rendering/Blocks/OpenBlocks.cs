@@ -7,6 +7,7 @@ internal static class OpenBlocks
 {
     private const int Shown = 3;
     private const int Named = 3;
+    private const int OnFirstPage = 40;
 
     /// <summary>The unknown answers that matter most, three of them.</summary>
     internal static ImmutableArray<Block> FindOutFirst(Bindery bindery) =>
@@ -19,16 +20,26 @@ internal static class OpenBlocks
             [Decides(bindery, f.Open)])),
     ];
 
-    /// <summary>Every open question, at home here, what matters most first; those with no answers to choose among at the end, and in one line what changes nothing.</summary>
+    /// <summary>The open questions that matter most, at home here, and in one line what changes nothing.</summary>
     internal static ImmutableArray<Block> All(Bindery bindery)
     {
-        var first = bindery.Plan.FindOutFirst.Select(f => f.Question.Name).ToHashSet(StringComparer.Ordinal);
-        ImmutableArray<Block> entries =
-        [
-            .. bindery.Plan.FindOutFirst.Select(f => Entry(bindery, f.Open, FindOutTable.Of(bindery, f))),
-            .. bindery.Plan.OpenQuestions.Where(q => !first.Contains(q.Question.Name)).Select(q => Entry(bindery, q, [])),
-        ];
+        var entries = Entries(bindery).Take(OnFirstPage).Select(e => e()).ToImmutableArray();
         return [.. entries.IsEmpty ? [Make.Say(bindery, "none-here")] : entries, .. Idle(bindery)];
+    }
+
+    /// <summary>The open questions that change less, at home here.</summary>
+    internal static ImmutableArray<Block> More(Bindery bindery)
+    {
+        var entries = Entries(bindery).Skip(OnFirstPage).Select(e => e()).ToImmutableArray();
+        return entries.IsEmpty ? [Make.Say(bindery, "none-here")] : entries;
+    }
+
+    // What matters most first; those with no answers to choose among at the end.
+    private static IEnumerable<Func<Block>> Entries(Bindery bindery)
+    {
+        var first = bindery.Plan.FindOutFirst.Select(f => f.Question.Name).ToHashSet(StringComparer.Ordinal);
+        return bindery.Plan.FindOutFirst.Select(f => (Func<Block>)(() => Entry(bindery, f.Open, FindOutTable.Of(bindery, f))))
+            .Concat(bindery.Plan.OpenQuestions.Where(q => !first.Contains(q.Question.Name)).Select(q => (Func<Block>)(() => Entry(bindery, q, []))));
     }
 
     /// <summary>The questions that the answers make needless.</summary>
