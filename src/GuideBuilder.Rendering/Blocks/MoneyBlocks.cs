@@ -52,7 +52,7 @@ internal static class MoneyBlocks
             Phrase.Of(Figures.Exact(cost.Net.Likely, currency)),
             Phrase.Of(Figures.Exact(cost.Gross.Likely - cost.Net.Likely, currency)),
             Phrase.Of(Figures.Exact(cost.Gross.Likely, currency)),
-            Phrase.Of(cost.Quotation is null ? bindery.Money(cost.Gross) : bindery.Say("cost-quoted")));
+            Phrase.Of(cost.Quotation is null ? bindery.Ranges.Ends(cost.Gross, currency) : bindery.Say("cost-quoted")));
     }
 
     /// <summary>Who sends the invoice; for what the household buys or orders itself, whomever it chooses.</summary>

@@ -41,6 +41,10 @@ internal static class FinishChances
         for (var i = 0; i < days.Length - 1; i++)
         {
             sketch.Dot(axis.AfterDay(days[i]), At(i + 1), 3, "solid");
+            if (i % 2 == 0)
+            {
+                sketch.Say(axis.AfterDay(days[i]) + 6, At(i + 1) + 12, Figures.Plain(i + 1), "small");
+            }
         }
 
         if (bindery.Plan.Schedule.NeededBy is { } needed && needed > days[0].PlusDays(-7) && needed < days[^1].PlusDays(7))

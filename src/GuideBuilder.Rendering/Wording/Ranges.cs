@@ -10,6 +10,11 @@ internal sealed class Ranges
     /// <summary>From £1,400 to £3,100, most likely £2,050.</summary>
     internal string Money(ThreePoint sums, Unit currency) => Say("", sums, s => Figures.Rough(s, currency));
 
+    /// <summary>From £1,400 to £3,100, where the likely sum stands beside it.</summary>
+    internal string Ends(ThreePoint sums, Unit currency) => sums.Low == sums.High
+        ? Figures.Rough(sums.Low, currency)
+        : _phrases.Say("from-to", ("0", Figures.Rough(sums.Low, currency)), ("1", Figures.Rough(sums.High, currency)));
+
     /// <summary>What trials come to, rounded outward to two figures: from £1,400 to £3,100, as likely under £2,100 as over it. One sum where it is certain.</summary>
     internal string Total(ThreePoint sums, Unit currency) => sums.Low == sums.High ? Figures.Exact(sums.Low, currency) : _phrases.Say(
         "figure-chance",
