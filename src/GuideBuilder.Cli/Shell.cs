@@ -39,7 +39,7 @@ internal static class Shell
     {
         var root = new RootCommand("Works out what it takes to move a home's electricity intake, and binds a handbook for the people who live there.")
         {
-            AskVerb.Command(), CheckVerb.Command(), PlanVerb.Command(), BecauseVerb.Command(), BindVerb.Command(), FormVerb.Command(), SchemaVerb.Command(),
+            AskVerb.Command(), CheckVerb.Command(), PlanVerb.Command(), BecauseVerb.Command(), BindVerb.Command(), CollateVerb.Command(), FormVerb.Command(), SchemaVerb.Command(),
         };
 
         // Those that the parser brings along in square brackets are nobody's words; what shells ask is answered before.

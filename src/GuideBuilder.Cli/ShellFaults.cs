@@ -139,6 +139,10 @@ internal static class ShellFaults
     internal static ShellFault NotAListsPlace(string folder, string why) =>
         Disk("HB4109", folder, $"is not a place for many handbooks: {why}; nothing was touched", "Name a new folder.");
 
+    /// <summary><c>collate photos/</c></summary>
+    internal static ShellFault NotBound(string folder) =>
+        Disk("HB4111", folder, "holds no handbook that guidebuilder made", "Name a handbook, or a folder of many.");
+
     private static ShellFault Disk(string code, string path, string wrong, string right) => new(Exit.Disk, code, $"{path}: {wrong}.", right);
 
     private static ShellFault Use(string code, string wrong, string right) => new(Exit.WrongUse, code, $"{wrong}.", right);

@@ -31,9 +31,7 @@ internal static class CheckVerb
         var wanted = common.Wanted(given) with { FaultsOnly = true };
         var guidance = wanted.Shelf.Plain;
         var texts = Loading.Files(files);
-        var found = guidance.Value is not { } read
-            ? guidance.Faults
-            : [.. guidance.Faults, .. Samples(read, texts).SelectMany(text => wanted.Bind(text).Faults), .. texts.Length > 0 ? [] : Translations(read, wanted)];
+        var found = FaultsOf(wanted, texts);
         FaultPrinter.Print(found);
         var failed = found.Any(f => f.Severity == Severity.Error);
         if (!failed)
@@ -44,6 +42,15 @@ internal static class CheckVerb
         return failed ? Exit.Faults
             : given.GetValue(Rewrite) ? InPlace(texts, guidance.Value!)
             : Exit.Done;
+    }
+
+    /// <summary>Every fault that would stop a bind of these files; without files, of a home in every nation and language of which nothing else is known.</summary>
+    internal static ImmutableArray<Fault> FaultsOf(Runs.Wanted wanted, SourceText[] texts)
+    {
+        var guidance = wanted.Shelf.Plain;
+        return guidance.Value is not { } read
+            ? guidance.Faults
+            : [.. guidance.Faults, .. Samples(read, texts).SelectMany(text => wanted.Bind(text).Faults), .. texts.Length > 0 ? [] : Translations(read, wanted)];
     }
 
     // All are written in memory before the first is written to disk.
