@@ -13,6 +13,11 @@ internal static class Shell
     {
         try
         {
+            if (Completing.PlaceIn(args) is { } place)
+            {
+                return Completing.Print(Root(), args[1], place);
+            }
+
             var given = Root().Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
             return WrongUse(given) is { Count: > 0 } wrong
                 ? Refuse(wrong)
@@ -29,14 +34,15 @@ internal static class Shell
         }
     }
 
-    private static RootCommand Root()
+    /// <summary>The verbs and their options.</summary>
+    internal static RootCommand Root()
     {
         var root = new RootCommand("Works out what it takes to move a home's electricity intake, and binds a handbook for the people who live there.")
         {
-            CheckVerb.Command(), PlanVerb.Command(), BecauseVerb.Command(), BindVerb.Command(), SchemaVerb.Command(),
+            AskVerb.Command(), CheckVerb.Command(), PlanVerb.Command(), BecauseVerb.Command(), BindVerb.Command(), CollateVerb.Command(), FormVerb.Command(), SchemaVerb.Command(),
         };
 
-        // Those that the parser brings along in square brackets, such as [suggest], are nobody's words.
+        // Those that the parser brings along in square brackets are nobody's words; what shells ask is answered before.
         root.Directives.Clear();
         return root;
     }

@@ -88,8 +88,60 @@ internal static class ShellFaults
     internal static ShellFault CannotWriteFile(string path, string why) =>
         Disk("HB4050", path, $"cannot be written: {why}; what was there before is still there", "Make room, or see that you may write there.");
 
+    /// <summary><c>form --to answers.yaml</c></summary>
+    internal static ShellFault NotOurFile(string path) =>
+        Disk("HB4052", path, "is there already and is another kind of file; nothing was touched", "Name a new file.");
+
+    /// <summary><c>ask x.yaml</c></summary>
+    internal static ShellFault NameMakesNoId(string path) =>
+        Use("HB4053", $"{path} would give its handbook no name", "Name a file with 3 to 40 letters, digits or hyphens before its ending, such as our-home.yaml.");
+
     /// <summary><c>check --rewrite</c> without an answers file.</summary>
     internal static ShellFault NothingToRewrite() => Use("HB4051", "--rewrite needs an answers file to rewrite", "Name one or more.");
+
+    /// <summary><c>--language gd</c> with guidance that has no such words.</summary>
+    internal static ShellFault NoSuchLanguage(string tag, IEnumerable<string> has) =>
+        Use("HB4100", $"the guidance has no words in '{tag}'", $"It has {string.Join(", ", has)}.");
+
+    /// <summary><c>--slice 5/4</c>, <c>--slice half</c>.</summary>
+    internal static ShellFault NotASlice(string text) =>
+        Use("HB4101", $"--slice '{text}' is not a part of a whole", "Write K/N with K from 1 to N, or array/N inside an array of jobs.");
+
+    /// <summary><c>--slice array/20</c> where no index is set.</summary>
+    internal static ShellFault NoArrayIndex() =>
+        Use("HB4102", "--slice array/N finds no index", "Run it as an Indexed Job of Kubernetes (JOB_COMPLETION_INDEX) or in an array of Slurm (SLURM_ARRAY_TASK_ID), or write K/N.");
+
+    /// <summary>A folder without answers files.</summary>
+    internal static ShellFault NoAnswersIn(string folder) =>
+        Disk("HB4103", folder, "holds no answers file (*.yaml)", "Name the folder that does.");
+
+    /// <summary><c>bind</c> without a file, or <c>--gather</c> with one.</summary>
+    internal static ShellFault FilesOrGather(bool gather) => gather
+        ? Use("HB4104", "--gather takes no answers files", "It puts together what the slices have bound; name the folder with --to only.")
+        : Use("HB4110", "bind needs an answers file", "Name one or more, or a folder of them.");
+
+    /// <summary><c>--gather</c> before every slice has run.</summary>
+    internal static ShellFault SlicesMissing(string folder, IEnumerable<string> missing) =>
+        Disk("HB4105", folder, $"lacks {string.Join(", ", missing)}", "Run every slice into this folder, then gather.");
+
+    /// <summary><c>--slice 1/4</c> or <c>--base-address</c> with one answers file.</summary>
+    internal static ShellFault ForManyOnly(string option) =>
+        Use("HB4106", $"{option} is for many handbooks", "Name a folder, or several answers files.");
+
+    /// <summary><c>--base-address ours</c></summary>
+    internal static ShellFault NotAnAddress(string text) =>
+        Use("HB4107", $"--base-address '{text}' is not a web address", "Begin with https://.");
+
+    /// <summary><c>--jobs 0</c></summary>
+    internal static ShellFault NotAJobCount(int jobs) => Use("HB4108", Invariant($"--jobs {jobs} would do nothing"), "Write 1 or more.");
+
+    /// <summary>Many handbooks into a folder that is a handbook itself, or whose index.html is somebody else's.</summary>
+    internal static ShellFault NotAListsPlace(string folder, string why) =>
+        Disk("HB4109", folder, $"is not a place for many handbooks: {why}; nothing was touched", "Name a new folder.");
+
+    /// <summary><c>collate photos/</c></summary>
+    internal static ShellFault NotBound(string folder) =>
+        Disk("HB4111", folder, "holds no handbook that guidebuilder made", "Name a handbook, or a folder of many.");
 
     private static ShellFault Disk(string code, string path, string wrong, string right) => new(Exit.Disk, code, $"{path}: {wrong}.", right);
 

@@ -30,6 +30,27 @@ internal static class HandbookFolder
         }
     }
 
+    /// <summary>Takes a handbook away: the files that its own list names, and the folder if nothing else is in it. A folder that this program did not make stays.</summary>
+    internal static bool Remove(string folder)
+    {
+        if (BoundFiles.Read(folder) is not { } ours)
+        {
+            return false;
+        }
+
+        foreach (var name in ours.Order(StringComparer.Ordinal))
+        {
+            File.Delete(Path.Combine(folder, Path.GetFileName(name)));
+        }
+
+        if (!Directory.EnumerateFileSystemEntries(folder).Any())
+        {
+            Directory.Delete(folder);
+        }
+
+        return true;
+    }
+
     // A name beside the target, on the same disk, that no other handbook uses.
     private static string Beside(string target, string what) =>
         Path.Combine(Path.GetDirectoryName(target)!, $".{Path.GetFileName(target)}.guidebuilder-{what}");

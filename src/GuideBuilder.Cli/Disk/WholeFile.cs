@@ -8,7 +8,7 @@ internal static class WholeFile
     {
         try
         {
-            var target = Path.GetFullPath(File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path);
+            var target = Path.GetFullPath(File.Exists(path) && File.ResolveLinkTarget(path, returnFinalTarget: true) is { } linked ? linked.FullName : path);
             var fresh = Path.Combine(Path.GetDirectoryName(target)!, $".{Path.GetFileName(target)}.guidebuilder-new");
             try
             {

@@ -28,12 +28,10 @@ internal static class CheckVerb
             throw new ShellException(ShellFaults.NothingToRewrite());
         }
 
-        var guidance = common.Guidance(given);
-        var occasion = common.Occasion(given);
+        var wanted = common.Wanted(given) with { FaultsOnly = true };
+        var guidance = wanted.Shelf.Plain;
         var texts = Loading.Files(files);
-        var found = guidance.Value is not { } read
-            ? guidance.Faults
-            : [.. guidance.Faults, .. Samples(read, texts).SelectMany(text => Guide.Bind(text, read, occasion).Faults)];
+        var found = FaultsOf(wanted, texts);
         FaultPrinter.Print(found);
         var failed = found.Any(f => f.Severity == Severity.Error);
         if (!failed)
@@ -44,6 +42,15 @@ internal static class CheckVerb
         return failed ? Exit.Faults
             : given.GetValue(Rewrite) ? InPlace(texts, guidance.Value!)
             : Exit.Done;
+    }
+
+    /// <summary>Every fault that would stop a bind of these files; without files, of a home in every nation and language of which nothing else is known.</summary>
+    internal static ImmutableArray<Fault> FaultsOf(Runs.Wanted wanted, SourceText[] texts)
+    {
+        var guidance = wanted.Shelf.Plain;
+        return guidance.Value is not { } read
+            ? guidance.Faults
+            : [.. guidance.Faults, .. Samples(read, texts).SelectMany(text => wanted.Bind(text).Faults), .. texts.Length > 0 ? [] : Translations(read, wanted)];
     }
 
     // All are written in memory before the first is written to disk.
@@ -74,6 +81,13 @@ internal static class CheckVerb
     // of which nothing else is known.
     private static IEnumerable<SourceText> Samples(Guidance guidance, SourceText[] texts) =>
         texts.Length > 0 ? texts : guidance.Nations.Select(nation => BareHome.In(nation.Id));
+
+    // Each translation is tried on the same home in every nation.
+    private static IEnumerable<Fault> Translations(Guidance guidance, Runs.Wanted wanted) =>
+        from language in guidance.Head.Languages.Skip(1)
+        from nation in guidance.Nations
+        from fault in (wanted with { Language = language }).Bind(BareHome.In(nation.Id)).Faults
+        select fault;
 
     private static string Also(string[] files) => files.Length == 0 ? "" : " and " + string.Join(", ", files);
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using GuideBuilder.Cli.Disk;
 using GuideBuilder.Cli.Printing;
 using GuideBuilder.Rendering.Schema;
 
@@ -10,22 +11,16 @@ internal static class SchemaVerb
     /// <summary>The verb for the parser.</summary>
     internal static Command Command()
     {
+        var to = Output.To();
         var common = new Common();
-        var verb = common.ToWordsOnly(new Command("schema", "Print the JSON Schema of an answers file, so that an editor completes and checks while you type."));
-        verb.SetAction(given => (int)Run(common.Guidance(given)));
+        var verb = common.ToWordsOnly(new Command("schema", "Write the JSON Schema of an answers file, so that an editor completes and checks while you type.") { to });
+        verb.SetAction(given => (int)Run(common.Guidance(given), given.GetValue(to)));
         return verb;
     }
 
-    private static Exit Run(Staged<Guidance> guidance)
+    private static Exit Run(Staged<Guidance> guidance, string? to)
     {
         FaultPrinter.Print(guidance.Faults);
-        if (guidance.Value is null)
-        {
-            return Exit.Faults;
-        }
-
-        using var output = Console.OpenStandardOutput();
-        output.Write(AnswersSchema.Write(guidance.Value).Span);
-        return Exit.Done;
+        return guidance.Value is null ? Exit.Faults : Output.Write(to, AnswersSchema.Write(guidance.Value));
     }
 }

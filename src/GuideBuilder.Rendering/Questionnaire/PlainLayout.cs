@@ -40,7 +40,8 @@ public sealed partial class PlainLayout
     private string Write(WrittenAnswers answers, FrozenDictionary<string, int> order)
     {
         var sections = answers.Sections.Where(s => !SaysNothing(s.Value) || !s.Notes.IsEmpty).OrderBy(s => order.GetValueOrDefault(s.Key, int.MaxValue)).ToList();
-        Notes(answers.NotesAtTop.Remove(_labels.GetValueOrDefault(sections[0].Key, "")), 0);
+        Notes(answers.NotesAtTop.AddRange(sections[0].Notes).Remove(_labels.GetValueOrDefault(sections[0].Key, "")), 0);
+        sections[0] = sections[0] with { Notes = [] };
         foreach (var section in sections)
         {
             _text.Append(_text.Length == 0 ? "" : "\n");

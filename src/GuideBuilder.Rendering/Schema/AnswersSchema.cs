@@ -49,7 +49,7 @@ public static class AnswersSchema
 
     private static void Sections(Utf8JsonWriter json, Guidance guidance)
     {
-        HistorySchema.Handbook(json);
+        HistorySchema.Handbook(json, guidance.Head.Languages);
         foreach (var section in guidance.Questions.GroupBy(q => q.Section, StringComparer.Ordinal))
         {
             json.WriteStartObject(section.Key);

@@ -7,7 +7,7 @@ namespace GuideBuilder.Rendering.Schema;
 internal static class HistorySchema
 {
     /// <summary>What the handbook's own section may hold.</summary>
-    internal static void Handbook(Utf8JsonWriter json)
+    internal static void Handbook(Utf8JsonWriter json, ImmutableArray<string> languages)
     {
         json.WriteStartObject(PlainLayout.Handbook);
         AnswersSchema.Object(json, ["format"], () =>
@@ -19,6 +19,7 @@ internal static class HistorySchema
             Property(json, "edition", () => Shapes.OneOf(json, Words<EditionKind>()));
             Property(json, "filled-in-by", () => Shapes.AnyWords(json));
             Property(json, "imprint", () => Shapes.AnyWords(json));
+            Property(json, "language", () => Shapes.OneOf(json, languages));
         });
         json.WriteEndObject();
     }
