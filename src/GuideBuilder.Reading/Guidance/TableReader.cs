@@ -55,10 +55,13 @@ internal sealed class TableReader(Desk desk)
             cells[entry.Key.Text] = Cell(entry.Value);
         }
 
-        return new(table, id, cells.ToFrozenDictionary(StringComparer.Ordinal), basis, fields.Place);
+        return new(table, id, cells.ToFrozenDictionary(StringComparer.Ordinal), basis, fields.Place)
+        {
+            When = fields.Has("when") ? desk.Condition(fields, "when", ConditionScope.Rules) : null,
+        };
     }
 
-    private static bool IsAboutTheRow(string key) => key is "id" or "source" or "mark" or "as-at" or "review-by";
+    private static bool IsAboutTheRow(string key) => key is "id" or "when" or "source" or "mark" or "as-at" or "review-by";
 
     private Cell Cell(Node node)
     {
