@@ -1,4 +1,4 @@
-using GuideBuilder.Cli.Disk;
+using GuideBuilder.Cli.Runs;
 using GuideBuilder.Planning;
 using GuideBuilder.Planning.Derived;
 using GuideBuilder.Reading;
@@ -10,21 +10,22 @@ namespace GuideBuilder.Cli;
 /// <summary>The whole program: each stage takes what the one before it gave.</summary>
 internal static class Guide
 {
-    /// <summary>The guidance of a folder, or the one inside the program.</summary>
-    internal static Staged<Guidance> Guidance(string? folder, LocalDate today)
-    {
-        var (files, root) = GuidanceFolder.Load(folder);
-        return GuidanceReader.Read(files, root, today);
-    }
+    /// <summary>The guidance of a folder, or the one inside the program, in its own language.</summary>
+    internal static Staged<Guidance> Guidance(string? folder, LocalDate today) => Shelf.Of(folder, today).Plain;
 
-    /// <summary>From an answers file to a plan.</summary>
-    internal static Staged<Plan> Plan(SourceText answers, Guidance guidance, Func<AnswerSet, Occasion> occasion) =>
+    /// <summary>From an answers file to a plan of its edition, which knows no more than the edition may print.</summary>
+    internal static Staged<Plan> Plan(SourceText answers, Guidance guidance, Occasion occasion) =>
         AnswerReader.Read(answers, guidance)
-            .Then(given => FactDeriver.Derive(given, guidance))
-            .Then(facts => Planner.Plan(facts, guidance, occasion(facts.Answers)));
+            .Then(given => EditionAnswers.Of(given, guidance, occasion.Edition))
+            .Then(told => FactDeriver.Derive(told, guidance))
+            .Then(facts => Planner.Plan(facts, guidance, OfEdition(occasion, guidance)));
 
     /// <summary>From an answers file to a handbook, in memory.</summary>
-    internal static Staged<BoundBook> Bind(SourceText answers, Guidance guidance, Func<AnswerSet, Occasion> occasion, EarlierPlan? earlier = null) =>
+    internal static Staged<BoundBook> Bind(SourceText answers, Guidance guidance, Occasion occasion, EarlierPlan? earlier = null) =>
         Plan(answers, guidance, occasion)
             .Then(plan => Handbook.Render(plan, guidance, earlier));
+
+    // The public edition knows no today: it counts from the day on which the guidance was edited.
+    private static Occasion OfEdition(Occasion occasion, Guidance guidance) =>
+        occasion.Edition == EditionKind.Public ? occasion with { Today = guidance.Head.EditionDate } : occasion;
 }

@@ -1,3 +1,4 @@
+using GuideBuilder.Planning.Costs;
 using GuideBuilder.Planning.Electrical;
 using GuideBuilder.Planning.Ground;
 using GuideBuilder.Planning.Hazards;
@@ -15,7 +16,10 @@ namespace GuideBuilder.Planning;
 public static class Planner
 {
     /// <summary>Judges the ways, plans each that is not ruled out, and tells the whole by the chosen one.</summary>
-    public static Staged<Plan> Plan(Facts facts, Guidance guidance, Occasion occasion) => Plan(facts, guidance, occasion, Effort.Whole);
+    public static Staged<Plan> Plan(Facts facts, Guidance guidance, Occasion occasion) => Plan(facts, guidance, occasion, occasion.FaultsOnly ? Effort.None : Effort.Whole);
+
+    /// <summary>The same for the chosen way alone and from few trials: quick and rough, for somebody who is still answering.</summary>
+    public static Staged<Plan> Sketch(Facts facts, Guidance guidance, Occasion occasion) => Plan(facts, guidance, occasion, Effort.Sketch);
 
     /// <summary>The same with as much effort as is asked for.</summary>
     internal static Staged<Plan> Plan(Facts facts, Guidance guidance, Occasion occasion, Effort effort)
@@ -36,7 +40,7 @@ public static class Planner
         var world = World.Assumed(facts.Answers, guidance.Questions);
         var calendars = PartyCalendars.Of(guidance.Parties, holidays, world.Answers, Deadlines.Start(facts.Answers, occasion.Today));
         var here = Outranked.By(facts.Answers, guidance);
-        var cases = ways.Where(w => w.IsPresent).Select(w => WayCase.Of(w.Item, facts.Answers, world, here, occasion, nation)).ToArray();
+        var cases = ways.Where(w => effort.Compares ? w.IsPresent : w == chosen).Select(w => WayCase.Of(w.Item, facts.Answers, world, here, occasion, nation)).ToArray();
         var plans = cases.Select(c => WayPlan.Of(c.Case, calendars, effort, c.Case.Way == chosen.Item)).ToArray();
         var seen = cases.SelectMany(c => c.Faults).Concat(plans.SelectMany(p => p.Faults));
         return Staged<Plan>.From(Join(ways, chosen, [.. plans.Select(p => p.Plan).OfType<WayPlan>()], world, calendars, effort), seen);
@@ -77,9 +81,19 @@ public static class Planner
             Ground = GroundSheets.Of(plan.Case.KnownOrAbsent, plan.Case.InWorldOrAbsent, guidance.Tables),
             Siting = SitingRules.Of(plan.Case.KnownOrAbsent, guidance.Tables),
         };
-        whole = whole with { FindOutFirst = FindOutFirst.Of(plan, whole.OpenQuestions, world, effort.Threads), Idle = FindOutFirst.Idle(plan, whole.OpenQuestions) };
+        whole = effort.Compares ? WithChances(whole, plan, world, effort) : whole;
         return whole.IsBeyond ? Undated(whole) : whole;
     }
+
+    // What is told of chance, money over time and answers that are not known yet.
+    private static Plan WithChances(Plan whole, WayPlan plan, World world, Effort effort) => whole with
+    {
+        Events = [.. plan.Scheduling.Trials.Events.Select(e => new PlannedEvent(e.Step, e.Event, e.Share, plan.Costs.FirstOrDefault(c => c.Cost.IsPresent && e.Event.Costs.Contains(c.Cost.Item.Id))))],
+        Payments = CashFlow.Of(plan.Costs, plan.Schedule.Meetings),
+        QuotationChecks = QuotationChecks.Of(plan),
+        FindOutFirst = FindOutFirst.Of(plan, whole.OpenQuestions, world, effort.Threads),
+        Idle = FindOutFirst.Idle(plan, whole.OpenQuestions),
+    };
 
     // What has been done keeps its days; nothing that is still to come has one.
     private static Plan Undated(Plan plan) => plan with
@@ -88,6 +102,7 @@ public static class Planner
         Costs = [.. plan.Costs.Select(c => c with { Due = null })],
         Schedule = plan.Schedule with { Meetings = [], DrivingSteps = [], Feasibility = Feasibility.NoDate, NeededBy = null, LastSafe = null, Change = null },
         Whereabouts = plan.Whereabouts with { Late = [], Next = [], Conflicts = [], Gates = [.. plan.Whereabouts.Gates.Select(g => g with { Expected = null })] },
+        Payments = [],
         Chances = null,
         FindOutFirst = [.. plan.FindOutFirst.Select(f => f with { Rows = [.. f.Rows.Select(r => r with { Cost = null, Finish = null, MeetsDate = null })], MayWiden = false })],
     };

@@ -5,6 +5,9 @@ public sealed record BoundBook(string Id, ImmutableArray<BoundFile> Files)
 {
     /// <summary>The names of the pages that are made to be printed, in the order of the files.</summary>
     public ImmutableArray<string> ForPaper { get; init; } = [];
+
+    /// <summary>What a catalogue tells of it.</summary>
+    public BookAbout About { get; init; } = BookAbout.Nothing;
 }
 
 /// <summary>One file: its name relative to the handbook's folder, made from ids only, and its bytes.</summary>

@@ -36,22 +36,30 @@ public static class Handbook
 
     private static Staged<BoundBook> Bind(Plan plan, Guidance guidance, EarlierPlan? earlier, FaultList faults)
     {
-        var bindery = Open(plan, guidance, faults) with { Earlier = earlier };
+        var told = EditionPages.Told(plan);
+        var bindery = Open(told, guidance, faults) with { Earlier = earlier };
         var pages = Pages(bindery);
         IReadOnlyList<Page> apart = [.. bindery.Apart.Select(l => PageMaker.Make(bindery, l))];
-        var addresses = Addresses.Of([.. pages, .. apart], bindery.LeftOut, faults);
+        var addresses = Addresses.Of([.. pages, .. apart], bindery.LeftOut, plan.Occasion.Edition != EditionKind.Householder, faults);
         var frame = new Frame(guidance.Look.Files[FrameFile], bindery);
+        var data = bindery.Speak(LocalText.Original, bindery.May);
         ImmutableArray<BoundFile> files =
         [
-            .. pages.Select((p, i) => Text(Manner.FileOf(p.Id), frame.Around(p.Id, KindOf(p.Kind), p.Title, p.Number, PageWriter.Write(p, Manner.Files, addresses, bindery.Labels, faults), i + 1 < pages.Count ? bindery.Outline[i + 1] : null))),
-            .. apart.Select(p => Text(Manner.FileOf(p.Id), frame.Around(p.Id, "apart", p.Title, "", PageWriter.Write(p, Manner.Files, addresses, bindery.Labels, faults), null))),
+            .. pages.Select((p, i) => Text(Manner.FileOf(p.Id), frame.Around(p, KindOf(p.Kind), PageWriter.Write(p, Manner.Files, addresses, bindery, faults), i + 1 < pages.Count ? bindery.Outline[i + 1] : null))),
+            .. apart.Select(p => Text(Manner.FileOf(p.Id), frame.Around(p, "apart", PageWriter.Write(p, Manner.Files, addresses, bindery, faults), null))),
             .. Editions.SelectMany(e => PaperEdition.Of(e, pages, frame, addresses, bindery)).Select(f => Text(f.Name, f.Text)),
-            Text("style.css", Look(guidance, "stylesheet.css") + frame.PaperEdges()),
+            Text("style.css", Look(guidance, "stylesheet.css") + frame.PaperEdges() + ImprintLook.Of(guidance, faults)),
             Text("ticks.js", Look(guidance, "ticks.js")),
-            .. PlanFiles.Of(bindery),
-            .. CalendarFile.Of(bindery),
+            .. PlanFiles.Of(data),
+            .. CalendarFile.Of(data),
         ];
-        return Staged<BoundBook>.From(new BoundBook(plan.Answers.Handbook.Id, files) { ForPaper = [.. apart.Select(p => Manner.FileOf(p.Id)), .. files.Select(f => f.Name).Where(n => n.StartsWith(Editions[0], StringComparison.Ordinal))] }, faults.All);
+        return Staged<BoundBook>.From(
+            new BoundBook(plan.Answers.Handbook.Id, files)
+            {
+                ForPaper = [.. apart.Select(p => Manner.FileOf(p.Id)), .. files.Select(f => f.Name).Where(n => n.StartsWith(Editions[0], StringComparison.Ordinal))],
+                About = BookAbout.Of(told, guidance),
+            },
+            faults.All);
     }
 
     private static string Look(Guidance guidance, string name) => guidance.Look.Files[name].Words.ReplaceLineEndings("\n");
@@ -74,22 +82,21 @@ public static class Handbook
     /// <summary>Everything that the pages are made of.</summary>
     internal static Bindery Open(Plan plan, Guidance guidance, FaultList faults)
     {
-        var labels = new Phrases(guidance.Labels, faults);
-        var dates = new Dates(labels, plan.Occasion.Edition == EditionKind.Public ? plan.Schedule.Start : null);
-        var ranges = new Ranges(labels);
-        var answers = new AnswerWords(labels, dates, plan.Occasion.Edition);
-        var items = new Items(plan, guidance);
-        var chapters = BookOrder.Read(guidance.Look.Files[BookOrder.FileName], guidance.Pages, faults);
-        var bindery = new Bindery(plan, guidance, labels, faults)
+        var (told, chapters) = EditionPages.Of(plan, guidance, faults);
+        var (items, may) = (new Items(plan, told), Discretion.OfPage(plan, guidance, ""));
+        var voice = Voice.Of(plan, told, told.Language.Id, may, faults);
+        var bindery = new Bindery(plan, told, voice.Labels, faults)
         {
+            Language = voice.Language,
+            May = may,
             Known = KnownIds.Of(guidance),
-            Names = TemplateNames.Of(plan, items, labels, dates, ranges, answers),
-            Dates = dates,
-            Ranges = ranges,
-            Answers = answers,
+            Names = TemplateNames.Of(plan, items, voice, may),
+            Dates = voice.Dates,
+            Ranges = voice.Ranges,
+            Answers = voice.Answers,
             Items = items,
         };
-        var leftOut = guidance.Letters.Where(l => bindery.ReadPage(PageTitle.Rest(l)).IsEmpty).Select(l => l.Id).ToFrozenSet(StringComparer.Ordinal);
-        return bindery with { LeftOut = leftOut, Outline = Outline.Of(chapters, plan, guidance, leftOut, faults), Apart = Outline.Apart(chapters, guidance, faults) };
+        var leftOut = told.Letters.Where(l => bindery.ReadLetter(l).IsEmpty).Select(l => l.Id).ToFrozenSet(StringComparer.Ordinal);
+        return bindery with { LeftOut = leftOut, Outline = Outline.Of(chapters, plan, told, leftOut, faults), Apart = Outline.Apart(chapters, told, faults) };
     }
 }

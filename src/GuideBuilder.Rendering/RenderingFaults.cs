@@ -87,6 +87,18 @@ internal static class RenderingFaults
     internal static Fault EarlierPlanOfAnother(string earlier, string now) =>
         Error("HB3021", Place.None, $"The earlier plan is of the handbook {earlier}, this one is {now}.", "Name the plan.json of the same handbook.");
 
+    /// <summary>HB3030: an imprint's colour is too pale for paper; a darker one is used. Example: <c>links: "#ffee00"</c>.</summary>
+    internal static Fault ColourPutRight(Place place, string colour, double ratio, string enough) =>
+        new("HB3030", Severity.Warning, place, Invariant($"{colour} has a contrast of only {ratio:0.0} with the paper; {enough} is used instead."), "Choose a darker colour if that is not to your liking.");
+
+    /// <summary>HB3031: the stylesheet does not say on which paper it prints, so that nobody can tell whether a colour stands out. Example: a stylesheet without <c>--paper</c>.</summary>
+    internal static Fault PaperNotNamed() =>
+        Error("HB3031", new Place("content/look/stylesheet.css", 1, 1), "The stylesheet does not name its paper in light and in dark.", "Name --paper twice, as #rrggbb.");
+
+    /// <summary>HB3050: a limit in the questions is not a whole number of the smallest unit, in which the page compares. Example: <c>{place.distance: {over: 0.00001 m}}</c>.</summary>
+    internal static Fault TooFineForTheForm(Place place, Quantity limit) =>
+        Error("HB3050", place, $"{limit} is finer than the page of the questionnaire can compare.", "Round it.");
+
     private static Fault Error(string code, Place place, string wrong, string right) => new(code, Severity.Error, place, wrong, right);
 
     private static string Sentence(string message) => message.TrimEnd('.', ' ').ReplaceLineEndings(" ") + ".";

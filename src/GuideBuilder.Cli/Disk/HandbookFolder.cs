@@ -6,9 +6,9 @@ internal static class HandbookFolder
     /// <summary>Makes the folder hold exactly these files (and what others had put there). Until the last step the earlier handbook stands as it was.</summary>
     internal static void Write(string folder, IReadOnlyList<(string Name, ReadOnlyMemory<byte> Bytes)> files)
     {
-        var target = Targets.Check(folder);
         try
         {
+            var target = Targets.Check(folder);
             Directory.CreateDirectory(Path.GetDirectoryName(target)!);
             using var turn = TakeTurn(folder, Beside(target, "turn"));
             var fresh = Beside(target, "new");
@@ -30,6 +30,27 @@ internal static class HandbookFolder
         }
     }
 
+    /// <summary>Takes a handbook away: the files that its own list names, and the folder if nothing else is in it. A folder that this program did not make stays.</summary>
+    internal static bool Remove(string folder)
+    {
+        if (BoundFiles.Read(folder) is not { } ours)
+        {
+            return false;
+        }
+
+        foreach (var name in ours.Order(StringComparer.Ordinal))
+        {
+            File.Delete(Path.Combine(folder, Path.GetFileName(name)));
+        }
+
+        if (!Directory.EnumerateFileSystemEntries(folder).Any())
+        {
+            Directory.Delete(folder);
+        }
+
+        return true;
+    }
+
     // A name beside the target, on the same disk, that no other handbook uses.
     private static string Beside(string target, string what) =>
         Path.Combine(Path.GetDirectoryName(target)!, $".{Path.GetFileName(target)}.guidebuilder-{what}");
@@ -48,7 +69,7 @@ internal static class HandbookFolder
 
     private static void Fill(string fresh, IReadOnlyList<(string Name, ReadOnlyMemory<byte> Bytes)> files, string target)
     {
-        Directory.CreateDirectory(fresh);
+        Make(fresh, target);
 
         // The list goes first, so that a run that is killed leaves a folder that the next run knows as ours.
         Put(fresh, BoundFiles.Name, BoundFiles.Write(files));
@@ -60,6 +81,20 @@ internal static class HandbookFolder
         foreach (var name in Targets.Foreign(target))
         {
             Copy(Path.Combine(target, name), Path.Combine(fresh, name));
+        }
+    }
+
+    // Who may look into the folder, and who may write there, was decided by whoever made it.
+    private static void Make(string fresh, string target)
+    {
+        if (!OperatingSystem.IsWindows() && Directory.Exists(target))
+        {
+            Directory.CreateDirectory(fresh, File.GetUnixFileMode(target));
+            File.SetUnixFileMode(fresh, File.GetUnixFileMode(target));
+        }
+        else
+        {
+            Directory.CreateDirectory(fresh);
         }
     }
 

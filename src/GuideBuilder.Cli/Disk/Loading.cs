@@ -6,14 +6,37 @@ internal static class Loading
     /// <summary>Largest file that is loaded at all, in bytes; the reading stage has its own, smaller budgets.</summary>
     private const long Largest = 16 * 1024 * 1024;
 
-    /// <summary>The file as bytes, named as the person named it.</summary>
+    /// <summary>Every file of these names, or a fault for each that cannot be read.</summary>
+    internal static SourceText[] Files(IEnumerable<string> paths)
+    {
+        var (texts, faults) = (new List<SourceText>(), new List<ShellFault>());
+        foreach (var path in paths)
+        {
+            try
+            {
+                texts.Add(File(path));
+            }
+            catch (ShellException problem)
+            {
+                faults.AddRange(problem.Faults);
+            }
+        }
+
+        return faults.Count == 0 ? [.. texts] : throw new ShellException([.. faults]);
+    }
+
+    /// <summary>The file as bytes, named as the person named it. What lies beyond the largest is not loaded, and what has no length beforehand (a pipe) is read to its end.</summary>
     internal static SourceText File(string path) => Reading(path, () =>
     {
-        using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read);
-        var wanted = (int)Math.Min(stream.Length, Largest + 1);
-        var bytes = new byte[wanted];
-        stream.ReadExactly(bytes);
-        return new SourceText(path.Replace('\\', '/'), bytes);
+        using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read, 1);
+        using var all = new MemoryStream();
+        var piece = new byte[64 * 1024];
+        for (var got = stream.Read(piece); got > 0 && all.Length <= Largest; got = stream.Read(piece))
+        {
+            all.Write(piece, 0, got);
+        }
+
+        return new SourceText(path.Replace(Path.DirectorySeparatorChar, '/'), all.ToArray());
     });
 
     /// <summary>Runs what reads a path; what the machine says against it becomes a fault of the shell.</summary>
@@ -34,7 +57,6 @@ internal static class Loading
     {
         FileNotFoundException or DirectoryNotFoundException => "there is no such file or folder",
         UnauthorizedAccessException => "it is not allowed, or it is a folder",
-        EndOfStreamException => "it changed while it was read",
         _ => problem.Message.TrimEnd('.'),
     };
 }

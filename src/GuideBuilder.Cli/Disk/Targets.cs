@@ -16,6 +16,17 @@ internal static class Targets
         return occupied && BoundFiles.Read(target) is null ? throw new ShellException(ShellFaults.NotOurs(folder)) : target;
     }
 
+    /// <summary>The full path of a folder in which many handbooks and their list may stand. A handbook, and a folder whose pages somebody else made, are no such place.</summary>
+    internal static string CheckList(string folder, bool isOurs)
+    {
+        var target = Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder));
+        var why = Refusal(target)
+            ?? (File.Exists(Path.Combine(target, BoundFiles.Name)) ? "it is a handbook itself"
+            : !isOurs && File.Exists(Path.Combine(target, "index.html")) ? "its index.html was not made by guidebuilder"
+            : null);
+        return why is null ? target : throw new ShellException(ShellFaults.NotAListsPlace(folder, why));
+    }
+
     /// <summary>Names in the folder itself that this program did not list, in ordinal order.</summary>
     internal static IEnumerable<string> Foreign(string target)
     {

@@ -10,7 +10,7 @@ internal static class Today
     {
         if (option is not null)
         {
-            return LocalDatePattern.Iso.Parse(option) is { Success: true } day
+            return LocalDatePattern.Iso.Parse(option) is { Success: true } day && Years.Has(day.Value)
                 ? day.Value
                 : throw new ShellException(ShellFaults.NotADay("--today", option));
         }
@@ -19,12 +19,12 @@ internal static class Today
     }
 
     private static LocalDate OfEpoch(string text) =>
-        long.TryParse(text, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var seconds) && seconds <= LastSecond
-            ? Instant.FromUnixTimeSeconds(seconds).InUtc().Date
+        long.TryParse(text, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var seconds) && seconds < FarSecond && Instant.FromUnixTimeSeconds(seconds).InUtc().Date is var day && Years.Has(day)
+            ? day
             : throw new ShellException(ShellFaults.NotAnEpoch(text));
 
     private static LocalDate OfClock() => SystemClock.Instance.GetCurrentInstant().InZone(DateTimeZoneProviders.Tzdb["Europe/London"]).Date;
 
-    /// <summary>The last second of the year 9999, beyond which there is no date.</summary>
-    private const long LastSecond = 253402300799;
+    /// <summary>The first second of the year 10000, from which there is no date.</summary>
+    private const long FarSecond = 253402300800;
 }

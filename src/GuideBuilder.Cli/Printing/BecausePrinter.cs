@@ -7,7 +7,7 @@ internal static class BecausePrinter
     internal static void Print(Because because)
     {
         Console.Out.WriteLine($"{because.RuleKind} {because.RuleId}: {State(because.Truth)}");
-        Console.Out.WriteLine($"  rule     {because.Place}");
+        Console.Out.WriteLine(OneLine.Of($"  rule     {because.Place}"));
         if (!because.Reason.IsEmpty)
         {
             Console.Out.WriteLine($"  reason   {because.Reason.Words.ReplaceLineEndings(" ").TrimEnd()}");
@@ -27,7 +27,7 @@ internal static class BecausePrinter
     private static void Print(Leaf leaf, int depth)
     {
         var place = leaf.Given is Given.Answered { Place: { } written } ? $"  ({written})" : "";
-        Console.Out.WriteLine($"{new string(' ', depth * 2)}because  {leaf.Given.Name} {Said(leaf.Given)}{place}; asked at {leaf.Asked.Place}");
+        Console.Out.WriteLine(OneLine.Of($"{new string(' ', depth * 2)}because  {leaf.Given.Name} {Said(leaf.Given)}{place}; asked at {leaf.Asked.Place}"));
         if (leaf.Given is Given.Derived derived)
         {
             foreach (var under in derived.Because.Deciding)

@@ -8,10 +8,7 @@ internal static class FaultPrinter
     {
         foreach (var fault in faults.Distinct().OrderBy(f => f.Place).ThenBy(f => f.Code, StringComparer.Ordinal).ThenBy(f => f.Wrong, StringComparer.Ordinal))
         {
-            Console.Error.WriteLine(OneLine(fault.ToString()));
+            Console.Error.WriteLine(OneLine.Of(fault.ToString()));
         }
     }
-
-    // What a person wrote may stand in a fault; a control character in it must not reach the terminal.
-    private static string OneLine(string text) => string.Concat(text.Select(c => char.IsControl(c) ? '·' : c));
 }

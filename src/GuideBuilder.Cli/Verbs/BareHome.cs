@@ -15,4 +15,8 @@ internal static class BareHome
         wish:
           moves: [cutout, meter]
         """));
+
+    /// <summary>A file of that name for such a home, which gives the handbook no id of its own.</summary>
+    internal static SourceText Named(string file, string nation) =>
+        new(file, Encoding.UTF8.GetBytes($"handbook: {{format: 1}}\nhome: {{nation: {nation}}}\nwish: {{moves: [cutout, meter]}}\n"));
 }

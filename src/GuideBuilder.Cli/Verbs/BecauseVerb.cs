@@ -21,7 +21,7 @@ internal static class BecauseVerb
     private static Exit Run(string item, string file, ParseResult given, Common common)
     {
         var text = Loading.File(file);
-        var plan = common.Guidance(given).Then(guidance => Guide.Plan(text, guidance, common.Occasion(given)));
+        var plan = common.Wanted(given).Plan(text);
         FaultPrinter.Print(plan.Faults);
         if (plan.Value is null)
         {

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using GuideBuilder.Cli.Disk;
 using GuideBuilder.Cli.Printing;
-using GuideBuilder.Rendering;
+using GuideBuilder.Cli.Runs;
 using GuideBuilder.Rendering.Data;
 
 namespace GuideBuilder.Cli.Verbs;
@@ -18,41 +18,63 @@ internal static class BindVerb
     /// <summary>The verb for the parser.</summary>
     internal static Command Command()
     {
-        var files = new Argument<string[]>("FILE") { Arity = ArgumentArity.OneOrMore, Description = "Answers files. One makes DIR the handbook; several make a folder each inside DIR." };
+        var files = new Argument<string[]>("FILE") { Arity = ArgumentArity.ZeroOrMore, Description = "Answers files, or folders of them. One file makes DIR the handbook; several, or a folder, make a folder each inside DIR, and a catalogue." };
         var to = new Option<string>("--to") { HelpName = "DIR", Required = true, Description = "The folder to write: a new one, or one that guidebuilder made." };
         var common = new Common();
-        var verb = common.To(new Command("bind", "Bind handbooks from answers files.") { files, to, Since, Pdf, Named });
-        verb.SetAction(given => (int)Run(given.GetValue(files)!, given.GetValue(to)!, given, common));
+        var many = new ManyOptions();
+        var verb = many.To(common.To(new Command("bind", "Bind handbooks from answers files.") { files, to, Since, Pdf, Named }));
+        verb.SetAction(given => (int)Run(given.GetValue(files) ?? [], given.GetValue(to)!, given, common, many));
         return verb;
     }
 
-    private static Exit Run(string[] files, string to, ParseResult given, Common common)
+    private static Exit Run(string[] named, string to, ParseResult given, Common common, ManyOptions many)
     {
-        var occasion = common.Occasion(given);
+        var gathers = many.Gathers(given);
+        if (gathers == named.Length > 0)
+        {
+            throw new ShellException(ShellFaults.FilesOrGather(gathers));
+        }
+
+        var wanted = common.Wanted(given);
         var printer = Printer(given);
-        var earlier = Earlier(given, files.Length);
-        var texts = files.Select(Loading.File).ToArray();
-        var guidance = common.Guidance(given);
-        FaultPrinter.Print(guidance.Faults.Concat(earlier?.Faults ?? []));
-        if (guidance.Value is not { } read || earlier is { Value: null })
+        var sources = Sources.Of(named);
+        return gathers || sources.IsMany
+            ? Many(sources, to, given, wanted, new(many, given, printer))
+            : One(sources.Paths[0], to, given, wanted, printer, many);
+    }
+
+    private static Exit Many(Sources sources, string to, ParseResult given, Wanted wanted, ManyOrder order)
+    {
+        if (given.GetValue(Since) is not null)
+        {
+            throw new ShellException(ShellFaults.SinceNeedsOne());
+        }
+
+        return order.Run(sources, to, wanted);
+    }
+
+    // A single handbook is always bound, whatever stood there before.
+    private static Exit One(string path, string to, ParseResult given, Wanted wanted, string? printer, ManyOptions many)
+    {
+        many.RefuseForOne(given);
+        var earlier = given.GetValue(Since) is { } file ? EarlierPlan.Read(Loading.File(file)) : null;
+        var text = Loading.File(path);
+        FaultPrinter.Print(earlier?.Faults ?? []);
+        if (earlier is { Value: null })
         {
             return Exit.Faults;
         }
 
-        var books = Counter.Over(texts, text => text.Path, text => Guide.Bind(text, read, occasion, earlier?.Value));
-        FaultPrinter.Print(books.SelectMany(b => b.Faults));
-        if (books.Any(b => b.Value is null))
+        var bound = Counter.Over([text], t => t.Path, t => wanted.Bind(t, earlier?.Value))[0];
+        FaultPrinter.Print(bound.Faults);
+        if (bound.Value is not { } book)
         {
             return Exit.Faults;
         }
 
-        foreach (var (folder, book) in Folders(to, texts, [.. books.Select(b => b.Value!)]))
-        {
-            (string Name, ReadOnlyMemory<byte> Bytes)[] all = [.. book.Files.Select(f => (f.Name, f.Bytes))];
-            HandbookFolder.Write(folder, printer is null ? all : [.. all, .. Browser.Print(printer, all, book.ForPaper)]);
-            Console.Out.WriteLine(Invariant($"{folder}: {book.Files.Length} files. Open {Path.Combine(folder, "index.html")}"));
-        }
-
+        (string Name, ReadOnlyMemory<byte> Bytes)[] all = [.. book.Files.Select(f => (f.Name, f.Bytes))];
+        HandbookFolder.Write(to, printer is null ? all : [.. all, .. Browser.Print(printer, all, book.ForPaper)]);
+        Console.Out.WriteLine(OneLine.Of(Invariant($"{to}: {book.Files.Length} files. Open {Path.Combine(to, "index.html")}")));
         return Exit.Done;
     }
 
@@ -62,25 +84,4 @@ internal static class BindVerb
         (false, not null) => throw new ShellException(ShellFaults.BrowserWithoutPdf()),
         _ => null,
     };
-
-    private static Staged<EarlierPlan>? Earlier(ParseResult given, int homes) => given.GetValue(Since) switch
-    {
-        null => null,
-        _ when homes > 1 => throw new ShellException(ShellFaults.SinceNeedsOne()),
-        var file => EarlierPlan.Read(Loading.File(file)),
-    };
-
-    private static IEnumerable<(string Folder, BoundBook Book)> Folders(string to, SourceText[] texts, BoundBook[] books)
-    {
-        var firstWith = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (var (text, book) in texts.Zip(books))
-        {
-            if (!firstWith.TryAdd(book.Id, text.Path))
-            {
-                throw new ShellException(ShellFaults.SameHandbookTwice(book.Id, firstWith[book.Id], text.Path));
-            }
-        }
-
-        return books.Select(book => (books.Length == 1 ? to : Path.Combine(to, book.Id), book));
-    }
 }

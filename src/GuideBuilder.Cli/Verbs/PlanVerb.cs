@@ -20,7 +20,7 @@ internal static class PlanVerb
     private static Exit Run(string file, ParseResult given, Common common)
     {
         var text = Loading.File(file);
-        var plan = common.Guidance(given).Then(guidance => Guide.Plan(text, guidance, common.Occasion(given)));
+        var plan = common.Wanted(given).Plan(text);
         FaultPrinter.Print(plan.Faults);
         if (plan.Value is null)
         {

@@ -1,7 +1,14 @@
 namespace GuideBuilder.Model;
 
 /// <summary>A line of money: who invoices it, which price row it takes, how many of them (the name of a fact, or one), and at which step it falls due.</summary>
-public sealed record Cost(RuleHead Head, string InvoicedBy, string Price, string? Quantity, string? DueAt, LocalText About) : Rule(Head);
+public sealed record Cost(RuleHead Head, string InvoicedBy, string Price, string? Quantity, string? DueAt, LocalText About) : Rule(Head)
+{
+    /// <summary>The meeting (id) on which what is paid for is done, where it is paid in advance; null where it is done by the time it falls due.</summary>
+    public string? PaidAheadOf { get; init; }
+
+    /// <summary>Whether nobody knows who pays it while its condition is open: it is then listed as one that may be nil, and counts in no world.</summary>
+    public bool NilWhileOpen { get; init; }
+}
 
 /// <summary>A row of the price table: three points per unit, how stated, which VAT kind, which price year and index, and whether a region factor applies.</summary>
 public sealed record Price(string Id, ThreePoint Amount, Unit Currency, VatBasis StatedAs, string VatKind, int Year, string Index, string? RegionFactor, Basis Basis, Place Place)

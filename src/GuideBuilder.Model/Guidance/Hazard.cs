@@ -61,4 +61,8 @@ public enum SignalWord
 }
 
 /// <summary>Who has read a text of severity 5, in which role, and when; null on the hazard means not yet reviewed.</summary>
-public sealed record Review(LocalText Role, LocalDate On);
+public sealed record Review(LocalText Role, LocalDate On)
+{
+    /// <summary>The mark of the text as it was when it was read, which <c>collate</c> prints; null where the review does not say. Another mark now means that the text has changed since.</summary>
+    public string? Of { get; init; }
+}

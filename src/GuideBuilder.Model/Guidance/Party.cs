@@ -12,6 +12,12 @@ public sealed record Party(
     ImmutableArray<IsoDayOfWeek> Works,
     bool KeepsHolidays) : Rule(Head)
 {
+    /// <summary>What comes back of a payment if the household stops, and how long it may change its mind.</summary>
+    public LocalText IfYouStop { get; init; } = LocalText.Empty;
+
     /// <summary>The id of the household itself; its steps are duties.</summary>
     public const string Household = "household";
+
+    /// <summary>Whether it is a firm for hire, which may bind handbooks under its own name; networks, suppliers, councils and neighbours are not.</summary>
+    public bool IsForHire { get; init; }
 }

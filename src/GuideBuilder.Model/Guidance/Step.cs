@@ -41,8 +41,8 @@ public sealed record Step(
     public ImmutableArray<ChanceEvent> MayHappen { get; init; } = [];
 }
 
-/// <summary>Something that may happen in a step: its id (unique in the guidance), on which condition it can, with what probability (0 to 1, a judgement unless its mark says otherwise), how much longer the step then takes (null for no longer), and the price row of what it costs (null for nothing).</summary>
-public sealed record ChanceEvent(string Id, LocalText Title, Condition AppliesIf, decimal Chance, Duration? TakesMore, string? Price, LocalText Because, Basis Basis, Place Place);
+/// <summary>Something that may happen in a step: its id (unique in the guidance), on which condition it can, with what probability (0 to 1, a judgement unless its mark says otherwise), how much longer the step then takes (null for no longer), and the costs of which it brings the one that is in the plan. They are no lines of the base plan.</summary>
+public sealed record ChanceEvent(string Id, LocalText Title, Condition AppliesIf, decimal Chance, Duration? TakesMore, ImmutableArray<string> Costs, LocalText Because, Basis Basis, Place Place);
 
 /// <summary>A kind of happening with a party: a quotation from the network operator.</summary>
 public sealed record LoggedAs(LogKind Event, string With);

@@ -40,6 +40,9 @@ public abstract record Block
     /// <summary>A drawing with its name and what it says in words; the table that says the same follows it on the page.</summary>
     public sealed record Drawing(string Id, string Name, string InWords, Picture Picture) : Block;
 
+    /// <summary>The picture of whoever hands the book out, and what it says in words.</summary>
+    public sealed record Logo(ImprintLogo Picture, string InWords) : Block;
+
     /// <summary>Boxes to tick; each label is the whole task.</summary>
     public sealed record Ticks(ImmutableArray<Tick> Boxes) : Block;
 

@@ -1,7 +1,11 @@
 namespace GuideBuilder.Model;
 
 /// <summary>A page as a value, before it has an address: its id (the file's name), what it is, its number in reading order, its title and what stands on it. Links name items.</summary>
-public sealed record Page(string Id, PageKind Kind, string Number, Phrase Title, ImmutableArray<Block> Blocks);
+public sealed record Page(string Id, PageKind Kind, string Number, Phrase Title, ImmutableArray<Block> Blocks)
+{
+    /// <summary>The language of the page's own text; that of the guidance unless the page has been translated.</summary>
+    public string Language { get; init; } = LocalText.Original;
+}
 
 /// <summary>What a page is about.</summary>
 public enum PageKind

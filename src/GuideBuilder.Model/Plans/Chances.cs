@@ -12,7 +12,11 @@ public sealed record Chances(
     QuantileRange<LocalDate> Finish,
     double? MeetsDate,
     FrozenDictionary<string, double> StepShares,
-    FrozenDictionary<string, double> Deciding);
+    FrozenDictionary<string, double> Deciding)
+{
+    /// <summary>The day by which the goal is reached in one, two … nine in ten trials and in all.</summary>
+    public ImmutableArray<LocalDate> FinishByTenths { get; init; } = [];
+}
 
 /// <summary>A range in figures: the lowest and highest of all trials, and what one, five, eight and nine in ten do not exceed.</summary>
 public sealed record QuantileRange<T>(T Lowest, T P10, T P50, T P80, T P90, T Highest);

@@ -5,4 +5,7 @@ public sealed record Occasion(LocalDate Today, ulong Seed, EditionKind Edition)
 {
     /// <summary>The seed when nobody gives one.</summary>
     public const ulong DefaultSeed = 20260101;
+
+    /// <summary>Whether only faults are looked for: then next to nothing is tried, and no range or chance means anything.</summary>
+    public bool FaultsOnly { get; init; }
 }

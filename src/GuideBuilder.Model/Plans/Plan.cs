@@ -42,6 +42,15 @@ public sealed record Plan(
     /// <summary>The unknown answers that change something, what matters most first.</summary>
     public ImmutableArray<FindOut> FindOutFirst { get; init; } = [];
 
+    /// <summary>What leaves the account in the base plan, in order of date; empty where nothing has a date.</summary>
+    public ImmutableArray<Payment> Payments { get; init; } = [];
+
+    /// <summary>What may happen besides, in the steps of the chosen way, in their order.</summary>
+    public ImmutableArray<PlannedEvent> Events { get; init; } = [];
+
+    /// <summary>The quotations held, each against our own range.</summary>
+    public ImmutableArray<QuotationCheck> QuotationChecks { get; init; } = [];
+
     /// <summary>The unknown answers that change nothing, in written order.</summary>
     public ImmutableArray<Question> Idle { get; init; } = [];
 

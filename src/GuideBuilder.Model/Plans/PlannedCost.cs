@@ -10,7 +10,17 @@ public sealed record PlannedCost(
     ThreePoint Gross,
     Paper? Quotation,
     LocalDate? Due,
-    bool Added);
+    bool Added)
+{
+    /// <summary>What the quantity is counted in; null where it has no unit, or is one.</summary>
+    public Unit? CountedIn { get; init; }
+
+    /// <summary>Whether nobody knows yet who pays it, so that it may be nil.</summary>
+    public bool MayBeNil => Cost is { State: ItemState.Open, Item.NilWhileOpen: true } && !Added;
+}
+
+/// <summary>A payment of the base plan: the line, its day, its likely sum with VAT, all that has been paid by then, and how much of that is paid for work that has not begun, so that some or all of it may come back if the household stops there.</summary>
+public sealed record Payment(PlannedCost Line, LocalDate Day, decimal Sum, decimal SoFar, decimal MayComeBack);
 
 /// <summary>The money of the chosen way, gross, and the VAT in it: what one, five and nine in ten trials do not exceed.</summary>
 public sealed record MoneySummary(Unit Currency, ThreePoint Gross, ThreePoint Vat)

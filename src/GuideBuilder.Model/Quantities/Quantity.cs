@@ -3,6 +3,9 @@ namespace GuideBuilder.Model;
 /// <summary>An amount in a unit, as it was written; compared and computed in the base unit of its dimension.</summary>
 public sealed record Quantity(decimal Amount, Unit Unit)
 {
+    // Every amount that can be written is exact in so many places of its base unit, but for a minute, a sixtieth of an hour.
+    private const int Exact = 15;
+
     /// <summary>The amount in the base unit of its dimension (metres, kilograms, hours …).</summary>
     public decimal Base => Amount * Unit.InBase;
 
@@ -21,7 +24,7 @@ public sealed record Quantity(decimal Amount, Unit Unit)
     /// <summary>Negative, zero or positive as this is less than, equal to or more than the other of the same dimension.</summary>
     public int Against(Quantity other) =>
         other.Unit.Dimension == Unit.Dimension
-            ? Base.CompareTo(other.Base)
+            ? ReferenceEquals(Unit, other.Unit) ? Amount.CompareTo(other.Amount) : decimal.Round(Base, Exact).CompareTo(decimal.Round(other.Base, Exact))
             : throw new UnreachableException($"{Unit.Symbol} cannot be compared with {other.Unit.Symbol}");
 
     /// <summary>Number, space and symbol, money with the sign before and two places unless whole; no rounding.</summary>

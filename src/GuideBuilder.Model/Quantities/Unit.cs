@@ -44,6 +44,12 @@ public sealed record Unit(string Symbol, Dimension Dimension, decimal InBase)
         return All.FirstOrDefault(u => u.Symbol == plain);
     }
 
+    /// <summary>Every way to write a unit of that dimension and the unit it names, in ordinal order.</summary>
+    public static IEnumerable<(string Spelling, Unit Unit)> SpellingsOf(Dimension dimension) =>
+        All.Select(u => (u.Symbol, Unit: u)).Concat(OtherSpellings.Select(o => (o.Key, Unit: Of(o.Value))))
+            .Where(s => s.Unit.Dimension == dimension)
+            .OrderBy(s => s.Item1, StringComparer.Ordinal);
+
     /// <summary>The unit of that symbol; for symbols that stand in this program.</summary>
     public static Unit Of(string symbol) => Find(symbol) ?? throw new UnreachableException($"no unit {symbol}");
 

@@ -23,20 +23,12 @@ public static class Quantiles
     public static Quantiles<T> Of<T>(IEnumerable<(T Value, double Weight)> values)
         where T : IComparable<T>
     {
-        var sorted = values.Where(v => v.Weight > 0).OrderBy(v => v.Value).ToArray();
-        var total = sorted.Sum(v => v.Weight);
-        T At(double percent)
-        {
-            var (sum, i) = (0.0, 0);
-            while (i < sorted.Length - 1 && (sum += sorted[i].Weight) * 100 < percent * total * Nearly)
-            {
-                i++;
-            }
-
-            return sorted[i].Value;
-        }
-
-        return new(sorted[0].Value, At(10), At(50), At(80), At(90), sorted[^1].Value);
+        var counted = values.Where(v => v.Weight > 0).ToArray();
+        var (sorted, weights) = (Array.ConvertAll(counted, v => v.Value), Array.ConvertAll(counted, v => v.Weight));
+        Array.Sort(sorted, weights);
+        var total = weights.Sum();
+        T At(double percent) => sorted[Reaching(weights, percent * total)];
+        return new(sorted[0], At(10), At(50), At(80), At(90), sorted[^1]);
     }
 
     /// <summary>The quantiles of day numbers that count by weight; days of no trial (the least whole number) are left out. Null when there is none.</summary>
@@ -69,6 +61,14 @@ public static class Quantiles
 
         int At(double percent) => first + Reaching(byDay, percent * total);
         return new(first, At(10), At(50), At(80), At(90), last);
+    }
+
+    /// <summary>The days that one, two … nine tenths of the weight and all of it do not exceed; at least one day.</summary>
+    public static ImmutableArray<int> Tenths(IEnumerable<int> days, IEnumerable<double> weights)
+    {
+        var sorted = days.Zip(weights).Where(d => d.Second > 0).OrderBy(d => d.First).ToArray();
+        var (byDay, total) = (sorted.Select(d => d.Second).ToArray(), sorted.Sum(d => d.Second));
+        return [.. Enumerable.Range(1, 10).Select(tenth => sorted[Reaching(byDay, tenth * 10 * total)].First)];
     }
 
     private static int Reaching(double[] weights, double hundredfold)

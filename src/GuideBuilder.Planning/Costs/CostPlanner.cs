@@ -35,6 +35,9 @@ internal static class CostPlanner
     /// <summary>Whether a line is priced in the nation's money, so that it can be added.</summary>
     public static bool IsInOurMoney(Cost cost, WayCase way) => PriceOf(cost, way.Guidance).Currency == way.Nation.Currency;
 
+    /// <summary>Whether a line counts in any world: one of which nobody knows who pays it does not, until it is settled or a quotation names it.</summary>
+    public static bool Counts(Planned<Cost> cost, WayCase way) => !(cost is { State: ItemState.Open, Item.NilWhileOpen: true }) || IsNamed(cost, way);
+
     /// <summary>A line's sum: its estimate, or what a quotation puts in its place.</summary>
     public static Sum SumOf(Price price, decimal quantity, Quoted? quoted, Market market) =>
         quoted is null ? Pricing.Of(price, quantity, market) : OfQuoted(quoted, Pricing.VatShare(price, market));
@@ -47,10 +50,11 @@ internal static class CostPlanner
     {
         var price = PriceOf(cost.Item, way.Guidance);
         var quantity = Quantities.Of(cost.Item, name => way.InWorld(name).Value, way.Guidance);
-        var counts = way.IsInWorld(cost.Item) || (cost.IsPresent && Quotations.Names(way.Facts.Answers, cost.Item.Id, way.Occasion.Today));
-        var added = counts && quantity is not null && IsInOurMoney(cost.Item, way);
-        return new(cost, price, quantity ?? 1, ThreePoint.Zero, 0, ThreePoint.Zero, null, null, added);
+        var added = Counts(cost, way) && (way.IsInWorld(cost.Item) || IsNamed(cost, way)) && !way.Guidance.ChanceCosts.Contains(cost.Item.Id) && quantity is not null && IsInOurMoney(cost.Item, way);
+        return new(cost, price, quantity ?? 1, ThreePoint.Zero, 0, ThreePoint.Zero, null, null, added) { CountedIn = cost.Item.Quantity is { } name ? Quantities.UnitOf(name, way.Guidance) : null };
     }
+
+    private static bool IsNamed(Planned<Cost> cost, WayCase way) => cost.IsPresent && Quotations.Names(way.Facts.Answers, cost.Item.Id, way.Occasion.Today);
 
     private static PlannedCost Finish(PlannedCost line, Market market, Quoted? quoted, LocalDate? due)
     {

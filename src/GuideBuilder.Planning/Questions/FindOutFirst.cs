@@ -18,7 +18,7 @@ internal sealed class FindOutFirst
     {
         (_plan, _assumed) = (plan, assumed);
         var guidance = plan.Case.Guidance;
-        _items = new Rule[][] { [.. guidance.Parties], [.. guidance.Steps], [.. guidance.Hazards], [.. guidance.Consents] }
+        _items = new Rule[][] { [.. guidance.Parties], [.. guidance.Steps], [.. guidance.Hazards], [.. guidance.Consents], [.. guidance.Costs.Where(c => c.NilWhileOpen)] }
             .SelectMany(r => r).ToFrozenDictionary(r => new ItemName(r.Head.Kind, r.Id));
     }
 

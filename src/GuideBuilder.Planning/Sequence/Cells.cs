@@ -33,29 +33,12 @@ internal sealed class Cells
         ReleaseDriver = [.. Members.Select((m, c) => DriverOf(compiled, m, Release[c]))];
     }
 
-    private Cells(Cells whole, CompiledNetwork part, bool[] present)
+    /// <summary>A cell of which only those members are present; at least one.</summary>
+    public static CellPart Part(CompiledNetwork compiled, int[] members)
     {
-        (Of, Fixed) = (whole.Of, whole.Fixed);
-        (Members, Tables, Release, ReleaseDriver) = ([.. whole.Members], [.. whole.Tables], [.. whole.Release], [.. whole.ReleaseDriver]);
-        for (var c = 0; c < Count; c++)
-        {
-            if (Array.TrueForAll(Members[c], m => present[m]))
-            {
-                continue;
-            }
-
-            Members[c] = Array.FindAll(Members[c], m => present[m]);
-            if (Members[c].Length > 0)
-            {
-                Tables[c] = TableOf(part, Members[c]);
-                Release[c] = Members[c].Max(m => part.Release[m]);
-                ReleaseDriver[c] = DriverOf(part, Members[c], Release[c]);
-            }
-        }
+        var release = members.Max(m => compiled.Release[m]);
+        return new(members, TableOf(compiled, members), release, DriverOf(compiled, members, release));
     }
-
-    /// <summary>The same cells with only the activities that are present; a cell may be left without any. What is pinned is present.</summary>
-    public Cells Part(CompiledNetwork part, bool[] present) => new(this, part, present);
 
     /// <summary>The cell of each activity.</summary>
     public int[] Of { get; }
@@ -110,3 +93,6 @@ internal sealed class Cells
         return CompiledNetwork.Free;
     }
 }
+
+/// <summary>The members of a cell that are present, the days on which all of them can start, the first day on which they may, and what decides that day.</summary>
+internal readonly record struct CellPart(int[] Members, DayTable Table, int Release, int Driver);

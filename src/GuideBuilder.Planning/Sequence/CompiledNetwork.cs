@@ -27,18 +27,6 @@ public sealed class CompiledNetwork
         _ring = new(() => Rings.Find(this));
     }
 
-    // A part of a whole: its numbers and its order stay; activities that are left out stand in no cell and in no bound.
-    internal CompiledNetwork(CompiledNetwork whole, bool[] present, Bound[] bounds)
-    {
-        (Network, Horizon, Index, Tables, Days, IsDone) = (whole.Network, whole.Horizon, whole.Index, whole.Tables, whole.Days, whole.IsDone);
-        (FixedFinish, Release, FinishBy, Order, Sequence) = (whole.FixedFinish, whole.Release, whole.FinishBy, whole.Order, whole.Sequence);
-        Cells = whole.Cells.Part(this, present);
-        Bounds = bounds;
-        Incoming = Rows.Of(Count, Bounds, b => b.To);
-        Outgoing = whole.Outgoing;
-        _ring = new(() => null);
-    }
-
     /// <summary>How many activities there are; spans given to the sequencer are this long and in the network's order.</summary>
     public int Count => Days.Length;
 

@@ -5,11 +5,14 @@ namespace GuideBuilder.Planning.Trials;
 /// <summary>What trials come to if a question has one answer (the place of a candidate, or none where it is not asked): the share of worlds that have it, and by trial the sum in pennies, the finish, and its weight among those of this answer.</summary>
 internal sealed record AnswerRow(int Answer, double Share, long[] Sums, int[] Finishes, double[] Weights)
 {
+    private Quantiles<long>? _gross;
+    private Quantiles<int>? _finish;
+
     /// <summary>Quantiles of the sum.</summary>
-    public Quantiles<long> Gross => Quantiles.Of(Sums.Zip(Weights));
+    public Quantiles<long> Gross => _gross ??= Quantiles.Of(Sums.Zip(Weights));
 
     /// <summary>Quantiles of the finish.</summary>
-    public Quantiles<int> Finish => Quantiles.OfDays(Finishes, Weights)!;
+    public Quantiles<int> Finish => _finish ??= Quantiles.OfDays(Finishes, Weights)!;
 
     /// <summary>The share of its trials that finish by a day.</summary>
     public double ShareBy(int day)

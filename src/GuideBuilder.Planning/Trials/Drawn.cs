@@ -8,20 +8,19 @@ namespace GuideBuilder.Planning.Trials;
 internal sealed class DrawnDuration
 {
     private readonly int _low;
-    private readonly SamplingTable _table;
-    private readonly uint[] _draws;
+    private readonly int[] _days;
 
     /// <summary>The draws of an item's duration for so many trials.</summary>
     public DrawnDuration(Model.Duration takes, string item, ulong seed, int trials)
     {
         int Days(Func<ThreePoint, decimal> point) => StepNetwork.Days(takes, point);
         _low = Days(t => t.Low);
-        _table = SamplingTable.Days(_low, Days(t => t.Likely), Days(t => t.High));
-        _draws = _table.Steps == 0 ? [] : Draws.Of(seed, item, "duration", trials);
+        var table = SamplingTable.Days(_low, Days(t => t.Likely), Days(t => t.High));
+        _days = table.Steps == 0 ? [] : Array.ConvertAll(Draws.Of(seed, item, "duration", trials), d => _low + table.Step(d));
     }
 
     /// <summary>Whole days in that trial.</summary>
-    public int Days(int trial) => _draws.Length == 0 ? _low : _low + _table.Step(_draws[trial]);
+    public int Days(int trial) => _days.Length == 0 ? _low : _days[trial];
 }
 
 /// <summary>A line's sum in each trial, in pennies, gross and the VAT in it.</summary>
@@ -65,9 +64,10 @@ internal sealed class DrawnLine
 internal sealed class DrawnHours(ThreePoint hours, uint[] draws)
 {
     private readonly SamplingTable _table = SamplingTable.Amount(hours);
+    private readonly int[] _byStep = [.. Enumerable.Range(0, SamplingTable.Amount(hours).Steps + 1).Select(s => (int)(SamplingTable.ValueAt(hours, s) * 100))];
 
     /// <summary>The hours in that trial.</summary>
-    public int Of(int trial) => _table.Steps == 0 ? (int)(hours.Low * 100) : (int)(SamplingTable.ValueAt(hours, _table.Step(draws[trial])) * 100);
+    public int Of(int trial) => _table.Steps == 0 ? _byStep[0] : _byStep[_table.Step(draws[trial])];
 }
 
 /// <summary>A chance event in each trial: of which step, whether it happens there, how many days it takes more, and what it costs.</summary>

@@ -129,7 +129,8 @@ internal sealed class Outlook
 
     private DrawnEvent EventOf(ChanceEvent e, int step)
     {
-        var price = _way.Guidance.Tables.Prices.FirstOrDefault(p => p.Id == e.Price);
+        var cost = _way.Guidance.Costs.FirstOrDefault(c => e.Costs.Contains(c.Id) && Judge.Of(c.Head.AppliesIf, _way.Lookup).Truth != Truth.Fails);
+        var price = cost is null ? null : CostPlanner.PriceOf(cost, _way.Guidance);
         return new(
             step,
             e,

@@ -14,6 +14,7 @@ internal sealed class StepRunner(StepPool pool, Outlook outlook)
 {
     // Blocks are the same whatever the number of threads, so that sums are added in one order.
     private const int Blocks = 64;
+    private readonly DayTable[] _tables = [.. outlook.Events.Select(e => pool.TableOf(e))];
     private readonly int[] _meeting = [.. Enumerable.Range(0, pool.Steps.Length).Where(s => pool.Steps[s].Meeting is not null)];
 
     /// <summary>Runs each point with its world and its draws, on at most so many threads (-1 for as many as there are).</summary>
@@ -24,7 +25,7 @@ internal sealed class StepRunner(StepPool pool, Outlook outlook)
         var deciding = new double[Blocks][];
         Parallel.For(0, Blocks, new() { MaxDegreeOfParallelism = threads }, b =>
         {
-            var work = new Work(pool.Steps.Length);
+            var work = new Work(pool, outlook.Events.Length);
             foreach (var group in groups.AsSpan((groups.Length * b / Blocks)..(groups.Length * (b + 1) / Blocks)))
             {
                 RunGroup(group, contents, draws, weights, run, work);
@@ -50,15 +51,15 @@ internal sealed class StepRunner(StepPool pool, Outlook outlook)
         var finishes = new int[contents.Length];
         Parallel.For(0, Blocks, new() { MaxDegreeOfParallelism = threads }, b =>
         {
-            var work = new Work(pool.Steps.Length);
+            var work = new Work(pool, outlook.Events.Length);
             foreach (var group in groups.AsSpan((groups.Length * b / Blocks)..(groups.Length * (b + 1) / Blocks)))
             {
                 var goal = GoalOf(contents[group[0]].Steps);
-                var net = pool.Of(contents[group[0]].Steps);
+                work.Take(pool.Of(contents[group[0]].Steps), contents[group[0]].Steps);
                 foreach (var point in group)
                 {
-                    var found = RunOne(net, contents[point], draws[point], work);
-                    finishes[point] = FinishOf(net, goal, work, found);
+                    var found = RunOne(contents[point], draws[point], work);
+                    finishes[point] = FinishOf(goal, work, found);
                 }
             }
         });
@@ -67,28 +68,29 @@ internal sealed class StepRunner(StepPool pool, Outlook outlook)
 
     private void RunGroup(int[] points, WorldContent[] contents, int[] draws, double[] weights, StepRun run, Work work)
     {
-        var net = pool.Of(contents[points[0]].Steps);
+        work.Take(pool.Of(contents[points[0]].Steps), contents[points[0]].Steps);
         var goal = GoalOf(contents[points[0]].Steps);
         foreach (var point in points)
         {
-            var found = RunOne(net, contents[point], draws[point], work);
-            Keep(work, run, contents[point].Steps, point, found, net.Horizon.LastDay);
-            run.Finish[point] = FinishOf(net, goal, work, found);
+            var found = RunOne(contents[point], draws[point], work);
+            Keep(work, run, contents[point].Steps, point, found, pool.Horizon.LastDay);
+            run.Finish[point] = FinishOf(goal, work, found);
             if (found)
             {
-                CountChain(net, Last(goal, work), work, weights[point]);
+                CountChain(Last(goal, work), work, weights[point]);
             }
         }
     }
 
-    private bool RunOne(CompiledNetwork net, WorldContent content, int trial, Work work)
+    private bool RunOne(WorldContent content, int trial, Work work)
     {
         FillDays(content, trial, work.Days);
-        return ForwardPass.Run(net, work.Days, work.Starts, work.Finishes, work.Drivers.AsSpan(0, net.Cells.Count)) < 0;
+        return work.Pass.Run(work.Days)
+            && (FillMishaps(content, trial, work.Mishaps) is not (> 0 and var mishaps) || Setback.Apply(work.Pass, work.Mishaps.AsSpan(0, mishaps), work.Days));
     }
 
-    private static int FinishOf(CompiledNetwork net, int[] goal, Work work, bool found) =>
-        goal.Length == 0 ? net.Horizon.StartDay : found ? work.End(Last(goal, work)) : net.Horizon.LastDay;
+    private int FinishOf(int[] goal, Work work, bool found) =>
+        goal.Length == 0 ? pool.Horizon.StartDay : found ? work.End(Last(goal, work)) : pool.Horizon.LastDay;
 
     private void FillDays(WorldContent content, int trial, int[] days)
     {
@@ -99,14 +101,20 @@ internal sealed class StepRunner(StepPool pool, Outlook outlook)
                 days[s] = outlook.Durations[s].Days(trial);
             }
         }
+    }
 
-        for (var e = 0; e < outlook.Events.Length; e++)
+    private int FillMishaps(WorldContent content, int trial, Mishap[] mishaps)
+    {
+        var count = 0;
+        for (var e = 0; e < mishaps.Length; e++)
         {
             if (content.Events[e] && outlook.Events[e] is { More: { } more } happening && happening.Happens(trial))
             {
-                days[happening.Step] += more.Days(trial);
+                mishaps[count++] = new(happening.Step, more.Days(trial), _tables[e]);
             }
         }
+
+        return count;
     }
 
     // As in Deadlines: the steps of meetings, or all where nobody meets.
@@ -120,7 +128,7 @@ internal sealed class StepRunner(StepPool pool, Outlook outlook)
     {
         for (var s = 0; s < present.Length; s++)
         {
-            run.Starts[s][point] = !present[s] ? StepRun.Absent : found ? work.Starts[s] : end;
+            run.Starts[s][point] = !present[s] ? StepRun.Absent : found ? work.Pass.Starts[s] : end;
             run.Ends[s][point] = !present[s] ? StepRun.Absent : found ? work.End(s) : end;
         }
     }
@@ -136,30 +144,33 @@ internal sealed class StepRunner(StepPool pool, Outlook outlook)
         return last;
     }
 
-    private static void CountChain(CompiledNetwork net, int last, Work work, double weight)
+    private static void CountChain(int last, Work work, double weight)
     {
-        for (var (at, steps) = (last, 0); at >= 0 && steps < net.Count; steps++)
+        for (var (at, steps) = (last, 0); at >= 0 && steps < work.Days.Length; steps++)
         {
             work.Deciding[at] += weight;
-            var driver = work.Drivers[net.Cells.Of[at]];
-            at = driver < 0 ? -1 : net.Bounds[driver].From;
+            at = work.Pass.DriverOf(at);
         }
     }
 
     private static int[][] Table(int rows, int columns) => [.. Enumerable.Range(0, rows).Select(_ => new int[columns])];
 
-    private sealed class Work(int steps)
+    private sealed class Work(StepPool pool, int events)
     {
-        public int[] Days { get; } = new int[steps];
+        public int[] Days { get; } = new int[pool.Steps.Length];
 
-        public int[] Starts { get; } = new int[steps];
+        public double[] Deciding { get; } = new double[pool.Steps.Length];
 
-        public int[] Finishes { get; } = new int[steps];
+        public Mishap[] Mishaps { get; } = new Mishap[events];
 
-        public int[] Drivers { get; } = new int[steps];
+        public PartPass Pass { get; private set; } = null!;
 
-        public double[] Deciding { get; } = new double[steps];
+        public void Take(PartNetwork parts, bool[] present)
+        {
+            Pass ??= new(parts);
+            Pass.Take(parts, present);
+        }
 
-        public int End(int step) => Math.Max(Starts[step], Finishes[step] - 1);
+        public int End(int step) => Math.Max(Pass.Starts[step], Pass.Finishes[step] - 1);
     }
 }

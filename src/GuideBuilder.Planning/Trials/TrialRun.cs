@@ -17,6 +17,8 @@ internal sealed record TrialRun(TrialSetting Setting, TrialWorlds Worlds, StepRu
     public const int Few = 1_000;
 
     private const decimal Hundred = 100;
+    private Quantiles<decimal>? _gross;
+    private Quantiles<int>? _finish;
 
     /// <summary>The days of the plan.</summary>
     public Horizon Horizon => Setting.Pool.Horizon;
@@ -24,7 +26,7 @@ internal sealed record TrialRun(TrialSetting Setting, TrialWorlds Worlds, StepRu
     /// <summary>Runs about so many trials of a way, on at most so many threads (-1 for as many as there are).</summary>
     public static TrialRun Of(WayCase way, ImmutableArray<Planned<Step>> steps, PartyCalendars calendars, Effort effort, int trials)
     {
-        var setting = TrialSetting.Of(way, steps, calendars, Math.Max(trials, TrialWorlds.LeastTrials));
+        var setting = TrialSetting.Of(way, steps, calendars, trials == 0 ? 1 : Math.Max(trials, TrialWorlds.LeastTrials));
         var worlds = TrialWorlds.Of(setting.Walk, setting.Contents, trials);
         var count = worlds.Draws.Length;
         var (sums, taxes, hours) = (new long[count], new long[count], new int[count]);
@@ -38,7 +40,7 @@ internal sealed record TrialRun(TrialSetting Setting, TrialWorlds Worlds, StepRu
     }
 
     /// <summary>Quantiles of the gross sum.</summary>
-    public Quantiles<decimal> Gross => Money(Sums);
+    public Quantiles<decimal> Gross => _gross ??= Money(Sums);
 
     /// <summary>Quantiles of the VAT in it.</summary>
     public Quantiles<decimal> Vat => Money(Taxes);
@@ -47,11 +49,11 @@ internal sealed record TrialRun(TrialSetting Setting, TrialWorlds Worlds, StepRu
     public ThreePoint HouseholdHours => Quantiles.Of(Work.Zip(Worlds.Weights)) is var q ? ThreePoint.Of(q.P10, q.P50, q.P90)!.Map(h => h / Hundred) : ThreePoint.Zero;
 
     /// <summary>Quantiles of the finish, as day numbers.</summary>
-    public Quantiles<int> Finish => Quantiles.OfDays(Dates.Finish, Worlds.Weights)!;
+    public Quantiles<int> Finish => _finish ??= Quantiles.OfDays(Dates.Finish, Worlds.Weights)!;
 
     /// <summary>Quantiles of a step's start and of its last day over the trials that have it; null where none has.</summary>
     public (Quantiles<int> Start, Quantiles<int> End)? Of(Step step) =>
-        Setting.Pool.Steps.IndexOf(step) is >= 0 and var s && Quantiles.OfDays(Dates.Starts[s], Worlds.Weights) is { } starts
+        Place(step) is >= 0 and var s && Quantiles.OfDays(Dates.Starts[s], Worlds.Weights) is { } starts
             ? (starts, Quantiles.OfDays(Dates.Ends[s], Worlds.Weights)!)
             : null;
 
@@ -69,9 +71,16 @@ internal sealed record TrialRun(TrialSetting Setting, TrialWorlds Worlds, StepRu
         All(Finish, Horizon.Date),
         neededBy is { } day ? Share(Sum(p => Dates.Finish[p] <= Horizon.Day(day))) : null,
         steps.ToFrozenDictionary(s => s.Id, s => Share(Place(s) is >= 0 and var at ? Sum(p => Dates.Starts[at][p] != StepRun.Absent) : 0), StringComparer.Ordinal),
-        steps.ToFrozenDictionary(s => s.Id, s => Share(Place(s) is >= 0 and var at ? Dates.Deciding[at] : 0), StringComparer.Ordinal));
+        steps.ToFrozenDictionary(s => s.Id, s => Share(Place(s) is >= 0 and var at ? Dates.Deciding[at] : 0), StringComparer.Ordinal))
+    {
+        FinishByTenths = [.. Quantiles.Tenths(Dates.Finish, Worlds.Weights).Select(Horizon.Date)],
+    };
 
-    private int Place(Step step) => Setting.Pool.Steps.IndexOf(step);
+    /// <summary>The share of trials in which each event happens, in the order of the steps.</summary>
+    public IEnumerable<(string Step, ChanceEvent Event, double Share)> Events =>
+        Setting.Outlook.Events.Select((e, i) => (Setting.Pool.Steps[e.Step].Id, e.Event, Share(Sum(p => Worlds.Contents[p].Events[i] && e.Happens(Worlds.Draws[p])))));
+
+    private int Place(Step step) => Setting.Pool.PlaceOf(step);
 
     private double Sum(Func<int, bool> counts)
     {
@@ -102,6 +111,15 @@ internal sealed record Effort(int Many, int Few, int Threads)
 {
     /// <summary>What a handbook takes.</summary>
     public static Effort Whole { get; } = new(TrialRun.Many, TrialRun.Few, -1);
+
+    /// <summary>One trial of one world, where figures do not matter.</summary>
+    public static Effort None { get; } = new(0, 0, 1);
+
+    /// <summary>What a first look takes.</summary>
+    public static Effort Sketch { get; } = new(TrialRun.Few / 5, TrialRun.Few / 50, -1) { Compares = false };
+
+    /// <summary>Whether the other ways are planned too, and what each answer that is not known yet would change.</summary>
+    public bool Compares { get; private init; } = true;
 }
 
 /// <summary>Everything that the trials of one way share.</summary>
@@ -112,11 +130,12 @@ internal sealed record TrialSetting(StepPool Pool, Outlook Outlook, WorldWalk Wa
     {
         var steps = planned.Where(s => s.IsPresent && calendars.Has(s.Item.Party)).ToImmutableArray();
         var costs = Items.Plan(way.Guidance.Costs, way.Lookup);
-        var lines = costs.Where(c => c.IsPresent && CostPlanner.IsInOurMoney(c.Item, way)).ToImmutableArray();
+        var byChance = way.Guidance.ChanceCosts;
+        var lines = costs.Where(c => c.IsPresent && !byChance.Contains(c.Item.Id) && CostPlanner.IsInOurMoney(c.Item, way) && CostPlanner.Counts(c, way)).ToImmutableArray();
         var events = steps.SelectMany(s => s.Item.MayHappen).Select(e => Judge.Of(e.AppliesIf, way.Lookup)).Select(j => new Because("", "", Place.None, j.Truth, j.Deciding, LocalText.Empty, []));
-        var unknown = Unknowns.Of(way, planned.Select(s => s.Because).Concat(costs.Select(c => c.Because)).Concat(events), costs.Where(c => c.IsPresent).Select(c => c.Item));
+        var unknown = Unknowns.Of(way, planned.Select(s => s.Because).Concat(lines.Select(c => c.Because)).Concat(events), lines.Select(c => c.Item));
         var world = new DefiniteWorld(way.Facts, way.Rules, way.Guidance.Tables);
-        var pool = new StepPool([.. steps.Select(s => s.Item)], way, calendars, new(Deadlines.Start(way.Facts.Answers, way.Occasion.Today)));
+        var pool = new StepPool(steps, way, calendars, new(Deadlines.Start(way.Facts.Answers, way.Occasion.Today)));
         var outlook = new Outlook(way, pool.Steps, [.. lines.Select(l => l.Item)], trials);
         return new(pool, outlook, new(way, world, unknown), new(way, world, steps, lines), new(pool, outlook), new Reach(way, unknown).Of(steps, lines));
     }

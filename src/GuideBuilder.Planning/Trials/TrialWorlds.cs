@@ -16,15 +16,15 @@ internal sealed record TrialWorlds(WorldContent[] Contents, int[] Draws, double[
 {
     private const int MostClasses = 64;
     private const int MostWorlds = 2_048;
+
     /// <summary>The fewest trials of a world where every world is tried.</summary>
     public const int LeastTrials = 200;
-
 
     /// <summary>Whether every world was looked at.</summary>
     public bool EveryWorld => !Classes.IsEmpty;
 
-    /// <summary>The worlds for about so many trials: all of them where they fall into few classes, else sampled ones.</summary>
-    public static TrialWorlds Of(WorldWalk walk, WorldContents contents, int trials) => Enumerated(walk, contents, trials) ?? Sampled(walk, contents, trials);
+    /// <summary>The worlds for about so many trials: all of them where they fall into few classes, else sampled ones; for none, a single one.</summary>
+    public static TrialWorlds Of(WorldWalk walk, WorldContents contents, int trials) => trials == 0 ? Sampled(walk, contents, 1) : Enumerated(walk, contents, trials) ?? Sampled(walk, contents, trials);
 
     // Null where there are too many worlds or classes.
     private static TrialWorlds? Enumerated(WorldWalk walk, WorldContents contents, int trials)

@@ -41,9 +41,35 @@ internal abstract class WorldTest
         public override bool Holds(DefiniteWorld world) => holds;
     }
 
+    // Worlds share their values, so that few are ever compared; for one thread, as the world is.
     private sealed class Comparing(int slot, Comparison comparison) : WorldTest
     {
-        public override bool Holds(DefiniteWorld world) => world.ValueAt(slot) is { } value && comparison.Of(value) == Truth.Holds;
+        private const int MostKept = 16;
+        private readonly List<(Value Value, bool Holds)> _known = [];
+
+        public override bool Holds(DefiniteWorld world)
+        {
+            if (world.ValueAt(slot) is not { } value)
+            {
+                return false;
+            }
+
+            foreach (var known in _known)
+            {
+                if (ReferenceEquals(known.Value, value))
+                {
+                    return known.Holds;
+                }
+            }
+
+            var holds = comparison.Of(value) == Truth.Holds;
+            if (_known.Count < MostKept)
+            {
+                _known.Add((value, holds));
+            }
+
+            return holds;
+        }
     }
 
     private sealed class Every(WorldTest[] parts) : WorldTest

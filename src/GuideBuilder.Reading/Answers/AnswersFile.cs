@@ -6,10 +6,10 @@ internal sealed class AnswersFile(string path, Node root, Guidance guidance, Fau
     private string FileName => path[(path.LastIndexOfAny(['/', '\\']) + 1)..];
 
     /// <summary>The whole set, with stand-ins where there are faults.</summary>
-    public AnswerSet Read()
+    public AnswerSet Read(bool mayBeUnfinished)
     {
         var fields = new Fields(root, "an answers file", faults);
-        var handbook = fields.Need("handbook", (node, _) => new HandbookReader(FileName, faults).Read(node), HandbookReader.StandIn);
+        var handbook = fields.Need("handbook", (node, _) => new HandbookReader(FileName, guidance.Head.Languages, faults).Read(node), HandbookReader.StandIn);
         var sections = guidance.Questions.Select(q => q.Section).Distinct(StringComparer.Ordinal).ToList();
         foreach (var section in sections)
         {
@@ -17,7 +17,11 @@ internal sealed class AnswersFile(string path, Node root, Guidance guidance, Fau
         }
 
         var answers = new Answering(root, guidance, faults).All();
-        CheckNeeded(fields, answers);
+        if (!mayBeUnfinished)
+        {
+            CheckNeeded(fields, answers);
+        }
+
         SupplyNumberCheck.Check(answers, guidance.Tables, faults);
         var history = new HistoryReader(guidance, Currency(answers), faults);
         var set = new AnswerSet(

@@ -1,17 +1,22 @@
 namespace GuideBuilder.Reading;
 
 /// <summary>Reads the section <c>handbook</c>.</summary>
-internal sealed class HandbookReader(string fileName, FaultList faults)
+internal sealed class HandbookReader(string fileName, ImmutableArray<string> languages, FaultList faults)
 {
     private const int Format = 1;
     private const int ShortestId = 3;
     private const int LongestId = 40;
 
-    private static readonly Read<EditionKind> ReadEdition = Values.OneOf(
+    /// <summary>The editions by the words of an answers file.</summary>
+    public static (string Word, EditionKind Means)[] Editions { get; } =
+    [
         ("householder", EditionKind.Householder),
         ("neighbour", EditionKind.Neighbour),
         ("public", EditionKind.Public),
-        ("customer", EditionKind.Customer));
+        ("customer", EditionKind.Customer),
+    ];
+
+    private static readonly Read<EditionKind> ReadEdition = Values.OneOf(Editions);
 
     /// <summary>What stands in for a section with faults.</summary>
     public static HandbookSettings StandIn { get; } = new(Format, "", EditionKind.Householder, null, null);
@@ -20,15 +25,30 @@ internal sealed class HandbookReader(string fileName, FaultList faults)
     public HandbookSettings Read(Node node)
     {
         var fields = new Fields(node, "section `handbook`", faults);
-        var edition = fields.Find("edition", ReadEdition, EditionKind.Householder);
+        var edition = fields.Find("edition", ReadEdition, fields.Has("imprint") ? EditionKind.Customer : EditionKind.Householder);
         var settings = new HandbookSettings(
             fields.Need("format", ReadFormat, Format),
             Id(fields, edition),
             edition,
             fields.FindLine("filled-in-by"),
-            fields.Node("imprint") is { } imprint ? new Sourced<string>(Values.Line(imprint, faults), imprint.Place) : null);
+            fields.Node("imprint") is { } imprint ? new Sourced<string>(Values.Line(imprint, faults), imprint.Place) : null)
+        {
+            HasOwnId = fields.Has("id"),
+            Language = fields.Node("language") is { } language ? new Sourced<string>(Language(language), language.Place) : null,
+        };
         fields.Close();
         return settings;
+    }
+
+    private string Language(Node node)
+    {
+        var tag = Values.Line(node, faults);
+        if (!languages.Contains(tag))
+        {
+            faults.Add(ReadingFaults.NoSuchLanguage(node.Place, tag, languages));
+        }
+
+        return tag;
     }
 
     private static int ReadFormat(Node node, FaultList faults)
@@ -61,14 +81,20 @@ internal sealed class HandbookReader(string fileName, FaultList faults)
             faults.Add(ReadingFaults.PublicNeedsId(fields.Place));
         }
 
-        var dot = fileName.LastIndexOf('.');
-        var id = Ids.From(dot > 0 ? fileName[..dot] : fileName, LongestId);
+        var id = IdOf(fileName);
         if (!IsHandbookId(id) && edition != EditionKind.Public)
         {
             faults.Add(ReadingFaults.FileNameMakesNoId(fields.Place));
         }
 
         return id;
+    }
+
+    /// <summary>The id that a file's name makes.</summary>
+    public static string IdOf(string fileName)
+    {
+        var dot = fileName.LastIndexOf('.');
+        return Ids.From(dot > 0 ? fileName[..dot] : fileName, LongestId);
     }
 
     private static bool IsHandbookId(string id) => Ids.IsId(id) && id.Length is >= ShortestId and <= LongestId;

@@ -6,10 +6,6 @@ namespace GuideBuilder.Reading;
 /// <summary>Dates and spans of dates, written year-month-day.</summary>
 internal static partial class Dates
 {
-    // Far enough for any home, near enough that counting on from a date never leaves the calendar.
-    private const int FirstYear = 1900;
-    private const int LastYear = 2199;
-
     /// <summary>The date in a text, or null with the fault added.</summary>
     public static LocalDate? Read(string text, Place place, FaultList faults)
     {
@@ -20,9 +16,9 @@ internal static partial class Dates
         }
 
         var (year, month, day) = (Part(text[..4]), Part(text[5..7]), Part(text[8..]));
-        if (year is < FirstYear or > LastYear || month is < 1 or > 12 || day < 1 || day > CalendarSystem.Iso.GetDaysInMonth(year, month))
+        if (year is < Years.First or > Years.Last || month is < 1 or > 12 || day < 1 || day > CalendarSystem.Iso.GetDaysInMonth(year, month))
         {
-            faults.Add(ReadingFaults.NoSuchDate(place, text, FirstYear, LastYear));
+            faults.Add(ReadingFaults.NoSuchDate(place, text, Years.First, Years.Last));
             return null;
         }
 

@@ -22,8 +22,10 @@ internal static class Values
         return words;
     }
 
-    /// <summary>Words for a reader, in the language of the guidance.</summary>
-    public static LocalText Text(Node node, FaultList faults) => new(Words(node, faults), "en-GB", node.Place);
+    /// <summary>Words for a reader, in the language of the guidance or of the translation laid over it. Nothing else may be translated.</summary>
+    public static LocalText Text(Node node, FaultList faults) => node is Scalar { IsEmpty: false } scalar
+        ? new(scalar.Text.TrimEnd('\n'), scalar.Language, node.Place)
+        : new(Words(node, faults), LocalText.Original, node.Place);
 
     /// <summary>An id of kebab-case words.</summary>
     public static string Id(Node node, FaultList faults)
@@ -126,6 +128,11 @@ internal static class Values
                 faults.Add(ReadingFaults.EmptyValue(node.Place));
                 return null;
             case Scalar scalar:
+                if (scalar.Language != LocalText.Original)
+                {
+                    faults.Add(ReadingFaults.NotForTranslation(scalar.Place));
+                }
+
                 return scalar.Text;
             default:
                 faults.Add(ReadingFaults.NotOneValue(node.Place));

@@ -4,8 +4,8 @@ namespace GuideBuilder.Reading;
 internal static partial class ReadingFaults
 {
     /// <summary>A file beyond its limit. Example: an answers file of 2 MiB.</summary>
-    public static Fault FileTooLong(Place place, int bytes, int most) =>
-        Error("HB1001", place, Invariant($"The file is {bytes:#,0} bytes long."), Invariant($"At most {most:#,0} are read: divide it or shorten it."));
+    public static Fault FileTooLong(Place place, int most) =>
+        Error("HB1001", place, Invariant($"The file is longer than {most:#,0} bytes."), "Divide it or shorten it.");
 
     /// <summary>A file that is not UTF-8 from its first bytes on. Example: saved as "Unicode" (UTF-16) by an old editor.</summary>
     public static Fault OtherEncoding(Place place) =>

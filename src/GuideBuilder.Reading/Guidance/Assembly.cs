@@ -29,12 +29,18 @@ internal sealed class Assembly(ImmutableArray<ContentFile> files, Desk desk)
             Tables(),
             [.. files.Where(f => f.IsIn("pages")).Select(_words.ReadTemplate)],
             [.. files.Where(f => f.IsIn("letters")).Select(_words.ReadTemplate)],
-            Of(Kinds.Label, WordReader.ReadLabel).DistinctBy(l => l.Id).ToFrozenDictionary(l => l.Id, StringComparer.Ordinal),
+            Labels(files, desk),
             new(files.Where(f => f.IsIn("look")).ToFrozenDictionary(f => f.Name["look/".Length..], WordReader.ReadLook, StringComparer.Ordinal)))
         {
             Meetings = Of(Kinds.Meeting, new MeetingReader(desk).Read),
+            Disclosures = Of(Kinds.Disclosure, new DisclosureReader(desk).Read),
+            Language = desk.Entries(File(Layout.LanguageFile), "a language", _words.ReadLanguage).FirstOrDefault(BookLanguage.Original),
         };
     }
+
+    /// <summary>The fixed phrases of some files, by id.</summary>
+    public static FrozenDictionary<string, Label> Labels(ImmutableArray<ContentFile> files, Desk desk) =>
+        desk.Entries(files.FirstOrDefault(f => Layout.KindOf(f.Name) == Kinds.Label), $"a {Kinds.Label}", WordReader.ReadLabel).DistinctBy(l => l.Id).ToFrozenDictionary(l => l.Id, StringComparer.Ordinal);
 
     private (GuidanceHead Head, ImmutableArray<Nation> Nations) Head() =>
         desk.Entries(File(Layout.Head), "the guidance", _words.ReadHead) is [var head, ..]

@@ -4,7 +4,6 @@ namespace GuideBuilder.Reading;
 internal sealed class HazardReader(Desk desk)
 {
     private const int Gravest = 5;
-    private const string NotYet = "not yet reviewed";
 
     private static readonly Read<SignalWord> ReadWord = Values.OneOf(
         ("danger", SignalWord.Danger), ("warning", SignalWord.Warning), ("caution", SignalWord.Caution), ("notice", SignalWord.Notice));
@@ -40,7 +39,7 @@ internal sealed class HazardReader(Desk desk)
             before,
             after,
             fields.Find("stop-sign", Values.YesNo, false),
-            grave ? fields.Need("reviewed-by", ReadReview, null) : fields.Find("reviewed-by", ReadReview, null));
+            grave ? fields.Need("reviewed-by", new ReviewReader(desk).Read, null) : fields.Find("reviewed-by", new ReviewReader(desk).Read, null));
     }
 
     private HazardControl Control(Fields fields) => new(
@@ -53,19 +52,4 @@ internal sealed class HazardReader(Desk desk)
     private static RiskScore OneScore(Fields fields) => new(
         fields.Need("severity", Values.Whole(1, Gravest), 1),
         fields.Need("likelihood", Values.Whole(1, Gravest), 1));
-
-    private Review? ReadReview(Node node, FaultList faults)
-    {
-        if (node is Mapping)
-        {
-            return desk.One(node, "a review", f => new Review(f.NeedText("role"), f.Need("on", Values.Date, default)));
-        }
-
-        if (Values.Single(node, faults) is { } words && words != NotYet)
-        {
-            faults.Add(ReadingFaults.NotAReview(node.Place));
-        }
-
-        return null;
-    }
 }

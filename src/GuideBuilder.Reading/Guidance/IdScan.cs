@@ -22,6 +22,11 @@ internal static class IdScan
             {
                 registry.Add(Kinds.Made, made.Text, made.Place);
             }
+
+            foreach (var (id, place) in file.Entries.Where(_ => kind == Kinds.Step).SelectMany(e => IdsOf(((e["may-happen"] as Sequence)?.Items ?? []).OfType<Mapping>())))
+            {
+                Add(registry, Kinds.Event, id, place, faults);
+            }
         }
 
         return registry;

@@ -13,6 +13,7 @@ internal static class Kinds
     public const string Consent = "consent";
     public const string Clock = "clock";
     public const string Meeting = "meeting";
+    public const string Event = "chance event";
     public const string Source = "source";
     public const string Term = "glossary term";
     public const string Page = "page";
@@ -24,10 +25,12 @@ internal static class Kinds
     public const string Region = "region factor";
     public const string Holidays = "holiday list";
     public const string Nation = "nation";
+    public const string Disclosure = "disclosure";
+    public const string Language = "language";
 
     /// <summary>What a step makes and another needs; not an entry of its own.</summary>
     public const string Made = "thing made";
 
     /// <summary>Kinds whose ids share one space, because links and reasons name them by id alone.</summary>
-    public static ImmutableArray<string> SharingIds { get; } = [Fact, Party, Way, Step, Cost, Hazard, Consent, Clock, Source, Term, Page, Letter];
+    public static ImmutableArray<string> SharingIds { get; } = [Fact, Party, Way, Step, Cost, Hazard, Consent, Clock, Event, Source, Term, Page, Letter];
 }

@@ -18,6 +18,7 @@ internal static class Layout
         ["consents.yaml"] = Kinds.Consent,
         ["clocks.yaml"] = Kinds.Clock,
         ["meetings.yaml"] = Kinds.Meeting,
+        ["disclosure.yaml"] = Kinds.Disclosure,
         ["sources.yaml"] = Kinds.Source,
         ["glossary.yaml"] = Kinds.Term,
         ["labels.yaml"] = Kinds.Label,
@@ -26,11 +27,18 @@ internal static class Layout
         ["tables/index.yaml"] = Kinds.Index,
         ["tables/regions.yaml"] = Kinds.Region,
         ["tables/holidays.yaml"] = Kinds.Holidays,
+        [LanguageFile] = Kinds.Language,
         [Head] = Head,
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
     /// <summary>The one file that must be there.</summary>
     public const string Head = "guidance.yaml";
+
+    /// <summary>The folder of translations, one folder a language, each laid out as the guidance itself.</summary>
+    public const string Words = "words";
+
+    /// <summary>The file in which a translation says who has read it.</summary>
+    public const string LanguageFile = "language.yaml";
 
     /// <summary>What the entries of a YAML file are, or null when the file does not belong to the guidance: a kind, a question section's name after "question", or a free table.</summary>
     public static string? KindOf(string name)
@@ -43,12 +51,13 @@ internal static class Layout
             ["tables", var file] when file.EndsWith(".yaml", StringComparison.Ordinal) && Ids.IsId(file[..^5]) => file[..^5],
             ["pages" or "letters", var file] when file.EndsWith(".md", StringComparison.Ordinal) && Ids.IsId(file[..^3]) => parts[0] == "pages" ? Kinds.Page : Kinds.Letter,
             ["look", _] => "look",
+            [Words, _, .. var below] => below is ["look" or Words, ..] ? null : KindOf(string.Join('/', below)),
             _ => null,
         };
     }
 
     /// <summary>Every fixed name, for the nearest right one.</summary>
-    public static IEnumerable<string> Names => ByName.Keys.Concat(Sections.Select(s => $"questions/{s}.yaml"));
+    public static IEnumerable<string> Names => ByName.Keys.Where(n => n != LanguageFile).Concat(Sections.Select(s => $"questions/{s}.yaml"));
 
     /// <summary>Files that stand beside the guidance for its editors and are not read.</summary>
     public static bool IsForEditors(string name) => name is "README.md";

@@ -21,7 +21,11 @@ internal sealed class PaperRuleReader(Desk desk)
         desk.NeedReference(fields, "price", Kinds.Price),
         fields.Find<string?>("quantity", QuantityName, null),
         desk.FindReference(fields, "due", Kinds.Step),
-        fields.FindText("about"));
+        fields.FindText("about"))
+    {
+        PaidAheadOf = desk.FindReference(fields, "paid-ahead-of", Kinds.Meeting),
+        NilWhileOpen = fields.Find("nil-while-open", Values.YesNo, false),
+    };
 
     /// <summary>The consent in an entry.</summary>
     public Consent ReadConsent(Fields fields) => new(

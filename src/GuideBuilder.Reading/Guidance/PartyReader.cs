@@ -25,7 +25,11 @@ internal sealed class PartyReader(Desk desk)
         fields.FindText("how-to-reach"),
         fields.FindText("have-ready"),
         Days(fields),
-        fields.Find("keeps-holidays", Values.YesNo, true));
+        fields.Find("keeps-holidays", Values.YesNo, true))
+    {
+        IsForHire = fields.Find("for-hire", Values.YesNo, false),
+        IfYouStop = fields.FindText("if-you-stop"),
+    };
 
     /// <summary>The way in an entry.</summary>
     public Way ReadWay(Fields fields) => new(

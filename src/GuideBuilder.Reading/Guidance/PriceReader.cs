@@ -25,7 +25,8 @@ internal sealed class PriceReader(Desk desk)
         { Nations = desk.References(fields, "nations", Kinds.Nation) };
     }
 
-    private static Read<decimal> Sum(Unit currency) => (node, faults) =>
+    /// <summary>Reads a sum with its currency sign and nothing more.</summary>
+    public static Read<decimal> Sum(Unit currency) => (node, faults) =>
     {
         if (Values.Single(node, faults) is not { } text)
         {

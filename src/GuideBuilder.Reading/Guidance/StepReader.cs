@@ -63,7 +63,7 @@ internal sealed class StepReader(Desk desk)
             desk.Condition(fields, "applies-if", ConditionScope.Rules),
             fields.Need("chance", Chance, 0m),
             fields.Find<Model.Duration?>("takes-more", (node, _) => desk.One(node, "a duration", f => OneDuration(f, basis)), null),
-            desk.FindReference(fields, "price", Kinds.Price),
+            desk.References(fields, "costs", Kinds.Cost),
             fields.NeedText("because"),
             basis.Sources.IsEmpty ? ofStep : basis,
             fields.Place);
@@ -92,7 +92,8 @@ internal sealed class StepReader(Desk desk)
     private Model.Duration Takes(Fields fields, Basis basis) =>
         fields.Need("takes", (node, _) => desk.One(node, "a duration", f => OneDuration(f, basis)), new Model.Duration(ThreePoint.Zero, DayCount.WorkingDays, basis));
 
-    private Model.Duration OneDuration(Fields fields, Basis basis)
+    /// <summary>Low, likely and high, and in what they are counted.</summary>
+    public Model.Duration OneDuration(Fields fields, Basis basis)
     {
         var unit = fields.Need("unit", ReadCount, DayCount.WorkingDays);
         var read = unit == DayCount.Hours ? Within(MostDays) : (node, faults) => Values.Whole(0, MostDays)(node, faults);

@@ -3,7 +3,17 @@ namespace GuideBuilder.Reading;
 /// <summary>Reads what is words rather than rules: the head, sources, the glossary, labels, pages, letters and the look.</summary>
 internal sealed class WordReader(Desk desk)
 {
-    private const string English = "en-GB";
+    /// <summary>The languages of books: that of the guidance first, then those of content/words.</summary>
+    public static Read<ImmutableArray<string>> Languages { get; } = (node, faults) =>
+    {
+        var languages = Values.ListOf<string>(Language)(node, faults);
+        if (languages is not [LocalText.Original, ..])
+        {
+            faults.Add(ReadingFaults.OriginalFirst(node.Place));
+        }
+
+        return languages;
+    };
 
     /// <summary>What the guidance says of itself, and its nations.</summary>
     public (GuidanceHead Head, ImmutableArray<Nation> Nations) ReadHead(Fields fields)
@@ -18,7 +28,7 @@ internal sealed class WordReader(Desk desk)
             fields.NeedText("title"),
             fields.Need("edition-date", Values.Date, default),
             fields.Has("review-by") ? desk.ReviewBy(fields) ?? default : fields.Need("review-by", Values.Date, default),
-            fields.Need("languages", Values.ListOf(Values.OneOf((English, English))), [English]));
+            fields.Need("languages", Languages, [LocalText.Original]));
         return (head, desk.List(fields.Need<Node?>("nations", (node, _) => node, null), "a nation", Nation));
     }
 
@@ -60,11 +70,28 @@ internal sealed class WordReader(Desk desk)
             desk.Faults.Add(ReadingFaults.NoTitle(file.Start));
         }
 
-        return new(file.Stem, new(text, English, file.Start));
+        return new(file.Stem, new(text, file.Language, file.Start)) { OwnTitle = file.OwnTitle };
     }
 
     /// <summary>A file of the look, as it is.</summary>
-    public static LocalText ReadLook(ContentFile file) => new(file.Text ?? "", English, file.Start);
+    public static LocalText ReadLook(ContentFile file) => new(file.Text ?? "", LocalText.Original, file.Start);
+
+    /// <summary>What a translation says of itself: its language, that language's own name, and who has read it.</summary>
+    public BookLanguage ReadLanguage(Fields fields) => new(
+        fields.Need("id", Language, LocalText.Original),
+        fields.NeedText("title"),
+        fields.Need("reviewed-by", new ReviewReader(desk).Read, null));
+
+    private static string Language(Node node, FaultList faults)
+    {
+        var tag = Values.Single(node, faults) ?? "";
+        if (tag.Length > 0 && !(tag is [>= 'a' and <= 'z', >= 'a' and <= 'z', ..] && tag.All(c => c is '-' || char.IsAsciiLetterOrDigit(c))))
+        {
+            faults.Add(ReadingFaults.NotALanguage(node.Place, tag));
+        }
+
+        return tag;
+    }
 
     private Nation Nation(Fields fields) => new(
         fields.Need("id", Values.Id, ""),

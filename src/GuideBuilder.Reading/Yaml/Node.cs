@@ -6,6 +6,9 @@ internal abstract record Node(Place Place);
 /// <summary>One value: its text, how it was written, and where.</summary>
 internal sealed record Scalar(string Text, ScalarForm Form, Place Place) : Node(Place)
 {
+    /// <summary>The language of the words; another than the original only where a translation laid them over.</summary>
+    public string Language { get; init; } = LocalText.Original;
+
     /// <summary>Whether nothing was written where a value could stand.</summary>
     public bool IsEmpty => Text.Length == 0 || (Form == ScalarForm.Plain && Text is "~" or "null");
 

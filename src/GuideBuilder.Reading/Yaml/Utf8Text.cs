@@ -16,7 +16,7 @@ internal static class Utf8Text
         var start = new Place(source.Path, 1, 1);
         if (bytes.Length > budget.Bytes)
         {
-            faults.Add(ReadingFaults.FileTooLong(start, bytes.Length, budget.Bytes));
+            faults.Add(ReadingFaults.FileTooLong(start, budget.Bytes));
             return null;
         }
 

@@ -10,6 +10,31 @@ internal static class YamlText
     public static Node? Read(SourceText source, Budget budget, FaultList faults) =>
         Utf8Text.Decode(source, budget, faults) is { } text ? Read(source.Path, text, new(budget, faults), faults) : null;
 
+    /// <summary>The comments of a file that reads without a fault, in written order, each without its #.</summary>
+    public static ImmutableArray<Comment> Comments(SourceText source, Budget budget)
+    {
+        var text = Utf8Text.Decode(source, budget, new FaultList()) ?? "";
+        var scanner = new Scanner(new StringReader(text), skipComments: false);
+        var found = ImmutableArray.CreateBuilder<Comment>();
+        while (scanner.MoveNext())
+        {
+            if (scanner.Current is YamlDotNet.Core.Tokens.Comment comment)
+            {
+                var start = (int)comment.Start.Index + 1;
+                var end = text.AsSpan(start).IndexOfAny('\r', '\n');
+                found.Add(new((end < 0 ? text[start..] : text.Substring(start, end)).TrimEnd(), AloneOnItsLine(text, start - 1), (int)comment.Start.Line));
+            }
+        }
+
+        return found.ToImmutable();
+    }
+
+    private static bool AloneOnItsLine(string text, int at)
+    {
+        var line = text.AsSpan(0, at);
+        return line[(line.LastIndexOfAny('\r', '\n') + 1)..].IsWhiteSpace();
+    }
+
     private static Node? Read(string path, string text, TreeBuilder tree, FaultList faults)
     {
         var documents = 0;

@@ -43,7 +43,7 @@ internal static class BackBlocks
     {
         var parts = new[] { source.Publisher, source.Edition, source.Year, source.Section }.Where(p => p.Length > 0);
         var address = source.Address.Length == 0 ? Phrase.Empty : Phrase.Of(" ") + Phrase.Of(new Inline.Link(new Target.Outside(source.Address), Phrase.Of(source.Address)));
-        var seen = source.Checked is { } day ? bindery.Labels.Compose("source-checked", ("date", bindery.Dates.Say(day))) : Phrase.Empty;
+        var seen = source.Checked is { } day ? bindery.Labels.Compose("source-checked", ("date", bindery.Dates.SayOfGuidance(day))) : Phrase.Empty;
         return new(source.Id, bindery.Words(source.Title), [new Block.Prose(Phrase.Of(string.Join(", ", parts) + ".") + address + Phrase.Of(" " + bindery.Say($"source-{Marks.LabelOf(source.Mark)}")) + seen)]);
     }
 }

@@ -14,7 +14,7 @@ internal static class BlockMakers
     internal const string Index = "index";
 
     /// <summary>The blocks of the back of the book, where every term stands; the index does not lead there.</summary>
-    internal static ImmutableArray<string> BackMatter { get; } = [Index, "glossary", "sources", "because", "open-questions"];
+    internal static ImmutableArray<string> BackMatter { get; } = [Index, "glossary", "sources", "because", "open-questions", "open-questions-more"];
 
     /// <summary>The makers by name.</summary>
     internal static FrozenDictionary<string, BlockMaker> ByName { get; } = new Dictionary<string, BlockMaker>(StringComparer.Ordinal)
@@ -37,6 +37,7 @@ internal static class BlockMakers
         ["steps"] = StepBlocks.All,
         ["day-timetable"] = DayTimetable.Of,
         ["if-they-do-not-come"] = DayBlocks.IfTheyDoNotCome,
+        ["works-days"] = DayBlocks.Days,
         ["eve"] = DayBlocks.Eve,
         ["prospect"] = ProspectBlocks.All,
         ["calendar-file"] = BackBlocks.CalendarLink,
@@ -45,7 +46,8 @@ internal static class BlockMakers
         ["cabinet-drawing"] = CabinetDrawing.Of,
         ["costs"] = MoneyBlocks.Costs,
         ["cost-range"] = CostRange.Of,
-        ["cash-flow"] = MoneyBlocks.CashFlow,
+        ["cash-flow"] = CashBlocks.Of,
+        ["finish-chances"] = FinishChances.Of,
         ["papers"] = MoneyBlocks.Papers,
         ["fatal-hazards"] = HazardPanels.Fatal,
         ["data-files"] = BackBlocks.DataFiles,
@@ -59,10 +61,19 @@ internal static class BlockMakers
         ["supply-number"] = SupplyBlock.Of,
         ["letters"] = PaperworkBlocks.Letters,
         ["open-questions"] = OpenBlocks.All,
+        ["open-questions-more"] = OpenBlocks.More,
         ["unasked"] = OpenBlocks.Unasked,
         ["assumptions"] = OpenBlocks.Assumptions,
         ["because"] = ReasonBlocks.All,
         ["method"] = ReasonBlocks.Method,
+        ["imprint"] = ImprintBlocks.Head,
+        ["imprint-closing"] = ImprintBlocks.Closing,
+        ["imprint-terms"] = ImprintBlocks.Terms,
+        ["in-our-price"] = ImprintBlocks.InPrice,
+        ["done-by-others"] = ImprintBlocks.ByOthers,
+        ["not-included"] = ImprintBlocks.NotIncluded,
+        ["prices-hold"] = ImprintBlocks.PricesHold,
+        ["certificates-due"] = ImprintBlocks.Certificates,
         ["glossary"] = BackBlocks.Glossary,
         ["sources"] = BackBlocks.Sources,
         [Index] = IndexBlock.All,

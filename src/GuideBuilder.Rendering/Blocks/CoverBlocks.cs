@@ -48,5 +48,5 @@ internal static class CoverBlocks
 
     /// <summary>A letter's title as a link.</summary>
     internal static Phrase LetterLink(Bindery bindery, string id) =>
-        Bindery.Link(id, Phrase.Of(bindery.Guidance.Letters.Where(l => l.Id == id).Select(l => PageTitle.Of(l)).FirstOrDefault(id)));
+        Bindery.Link(id, bindery.Guidance.Letters.Where(l => l.Id == id).Select(l => bindery.Words(PageTitle.Said(l))).FirstOrDefault(Phrase.Of(id)));
 }

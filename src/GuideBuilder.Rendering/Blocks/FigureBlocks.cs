@@ -56,7 +56,7 @@ internal static class FigureBlocks
         }
 
         var said = bindery.Labels.Compose(LabelOf(schedule.Feasibility), ("date", bindery.Dates.Say(day)));
-        return [new Block.Prose(bindery.Plan.Chances?.MeetsDate is { } share ? said + Phrase.Of(" ") + Phrase.Of(Share(bindery, share)) : said)];
+        return [new Block.Prose(bindery.Plan is { Occasion.Edition: not EditionKind.Public, Chances.MeetsDate: { } share } ? said + Phrase.Of(" ") + Phrase.Of(Share(bindery, share)) : said)];
     }
 
     private static string Share(Bindery bindery, double share) => Math.Round(share * 10, MidpointRounding.AwayFromZero) switch

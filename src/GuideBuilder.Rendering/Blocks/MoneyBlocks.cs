@@ -10,30 +10,22 @@ internal static class MoneyBlocks
     {
         var present = bindery.Plan.Costs.Where(c => c.Cost.IsPresent).ToList();
         var added = present.Where(c => c.Added).ToList();
-        var open = present.Where(c => !c.Added).ToList();
+        var open = present.Where(c => !c.Added && !bindery.Guidance.ChanceCosts.Contains(c.Cost.Item.Id)).ToList();
         var rows = added.Select(c => Row(bindery, c)).ToList();
         return
         [
             .. Make.Grid(bindery, "costs-caption", ["column-line", "column-invoiced-by", "column-net#", "column-vat#", "column-gross#", "column-range"], rows.Count == 0 || bindery.Plan.IsBeyond ? rows : [.. rows, Sum(bindery, added)]),
             .. Make.Under(bindery, "costs-open", Open(bindery, open)),
+            .. Make.Under(bindery, "events-head", EventBlocks.Of(bindery)),
             .. added.Where(c => !c.Cost.Item.About.IsEmpty).Select(c => About(bindery, c)),
         ];
-    }
-
-    /// <summary>What falls due when, in order of date.</summary>
-    internal static ImmutableArray<Block> CashFlow(Bindery bindery)
-    {
-        var currency = bindery.Plan.Money.Currency;
-        var due = bindery.Plan.Costs.Where(c => c is { Cost.IsPresent: true, Added: true, Due: not null }).OrderBy(c => c.Due).ToList();
-        var running = 0m;
-        var rows = due.Select(c => Make.Row(null, bindery.Dates.Say(c.Due!.Value), bindery.Link(c.Cost.Item.Id), Phrase.Of(Figures.Exact(c.Gross.Likely, currency)), Phrase.Of(Figures.Exact(running += c.Gross.Likely, currency))));
-        return Make.Grid(bindery, "cash-caption", ["column-due", "column-line", "column-gross#", "column-so-far#"], rows.ToList());
     }
 
     /// <summary>The papers that the household holds, then those that must come, each with a box to tick.</summary>
     internal static ImmutableArray<Block> Papers(Bindery bindery) =>
     [
         .. bindery.Plan.Occasion.Edition == EditionKind.Public ? [] : Held(bindery),
+        .. bindery.Plan.Occasion.Edition == EditionKind.Public ? [] : QuotationBlocks.Of(bindery),
         .. Make.Under(bindery, "papers-awaited", Awaited(bindery)),
     ];
 
@@ -55,32 +47,60 @@ internal static class MoneyBlocks
         var currency = bindery.Plan.Money.Currency;
         return Make.Row(
             cost.Cost.Item.Id,
-            bindery.Words(cost.Cost.Item.Title),
-            bindery.Link(cost.Cost.Item.InvoicedBy),
+            Name(bindery, cost),
+            Invoicer(bindery, cost.Cost.Item),
             Phrase.Of(Figures.Exact(cost.Net.Likely, currency)),
             Phrase.Of(Figures.Exact(cost.Gross.Likely - cost.Net.Likely, currency)),
             Phrase.Of(Figures.Exact(cost.Gross.Likely, currency)),
-            Phrase.Of(cost.Quotation is null ? bindery.Money(cost.Gross) : bindery.Say("cost-quoted")));
+            Phrase.Of(cost.Quotation is null ? bindery.Ranges.Ends(cost.Gross, currency) : bindery.Say("cost-quoted")));
     }
+
+    /// <summary>Who sends the invoice; for what the household buys or orders itself, whomever it chooses.</summary>
+    internal static Phrase Invoicer(Bindery bindery, Cost cost) =>
+        cost.InvoicedBy == Party.Household ? Phrase.Of(bindery.Say("invoice-own-choice")) : bindery.Link(cost.InvoicedBy);
+
+    // A line that is counted says how many, and what one comes to.
+    private static Phrase Name(Bindery bindery, PlannedCost cost)
+    {
+        var title = bindery.Words(cost.Cost.Item.Title);
+        if (cost.Cost.Item.Quantity is null || cost.Quotation is not null || cost.Quantity is 0 or 1)
+        {
+            return title;
+        }
+
+        var (n, price) = (Figures.Plain(cost.Quantity), Figures.Rough(cost.Gross.Likely / cost.Quantity, bindery.Plan.Money.Currency));
+        var times = UnitOf(cost.CountedIn) is { } unit
+            ? bindery.Say("cost-times", ("n", n), ("unit", bindery.Labels.Count(unit, cost.Quantity)), ("price", price))
+            : bindery.Say("cost-times-plain", ("n", n), ("price", price));
+        return title + Phrase.Of($" ({times})");
+    }
+
+    private static string? UnitOf(Unit? unit) => unit?.Symbol switch
+    {
+        "m" => "unit-metre",
+        "m²" => "unit-square-metre",
+        "m³" => "unit-cubic-metre",
+        _ => null,
+    };
 
     private static GridRow Sum(Bindery bindery, List<PlannedCost> added)
     {
         var currency = bindery.Plan.Money.Currency;
         var (net, gross) = (added.Sum(c => c.Net.Likely), added.Sum(c => c.Gross.Likely));
-        return Make.Row(null, Phrase.Of(bindery.Say("cost-sum")), Phrase.Empty, Phrase.Of(Figures.Exact(net, currency)), Phrase.Of(Figures.Exact(gross - net, currency)), Phrase.Of(Figures.Exact(gross, currency)), Phrase.Of(bindery.Money(bindery.Plan.Money.Gross))) with { IsSum = true };
+        return Make.Row(null, Phrase.Of(bindery.Say("cost-sum")), Phrase.Empty, Phrase.Of(Figures.Exact(net, currency)), Phrase.Of(Figures.Exact(gross - net, currency)), Phrase.Of(Figures.Exact(gross, currency)), Phrase.Empty) with { IsSum = true };
     }
 
     private static ImmutableArray<Block> Open(Bindery bindery, List<PlannedCost> open) => open.Count == 0 ? [] : Make.Grid(
         bindery,
         "costs-open-caption",
         ["column-line", "column-invoiced-by", "column-range", "column-settled-by"],
-        open.Select(c => Make.Row(c.Cost.Item.Id, bindery.Words(c.Cost.Item.Title), bindery.Link(c.Cost.Item.InvoicedBy), Phrase.Of(bindery.Money(c.Gross)), Sides.Settling(bindery, c.Cost.Because))));
+        open.Select(c => Make.Row(c.Cost.Item.Id, Name(bindery, c), Invoicer(bindery, c.Cost.Item), Phrase.Of(c.MayBeNil ? bindery.Say("range-nil", ("range", bindery.Money(c.Gross))) : bindery.Money(c.Gross)), Sides.Settling(bindery, c.Cost.Because))));
 
     private static Block.Entry About(Bindery bindery, PlannedCost cost)
     {
         var item = cost.Cost.Item;
         ImmutableArray<SideLine> due = cost.Due is { } day ? [Sides.Line(bindery, "left-due", bindery.Dates.Say(day))] : [];
-        return new Block.Entry(null, 1, bindery.Words(item.Title), bindery.Read(item.About), [Sides.Who(bindery, item.InvoicedBy), .. due, Basis(bindery, cost), .. Sides.Of(bindery, cost.Cost)]);
+        return new Block.Entry(null, 1, bindery.Words(item.Title), bindery.Read(item.About), [new SideLine(bindery.Say("left-who"), Invoicer(bindery, item)), .. due, Basis(bindery, cost), .. Sides.Of(bindery, cost.Cost)]);
     }
 
     private static SideLine Basis(Bindery bindery, PlannedCost cost) =>

@@ -7,23 +7,39 @@ internal static class OpenBlocks
 {
     private const int Shown = 3;
     private const int Named = 3;
+    private const int OnFirstPage = 40;
 
-    /// <summary>The questions whose answers would settle most, three of them.</summary>
+    /// <summary>The unknown answers that matter most, three of them.</summary>
     internal static ImmutableArray<Block> FindOutFirst(Bindery bindery) =>
     [
-        .. bindery.Plan.OpenQuestions.OrderByDescending(q => q.WouldSettle.Length).Take(Shown).Select(q => new Block.Entry(
+        .. bindery.Plan.FindOutFirst.Take(Shown).Select(f => new Block.Entry(
             null,
             1,
-            bindery.Link(q.Question),
-            [.. bindery.Read(q.Question.HowToFindOut)],
-            [Decides(bindery, q)])),
+            bindery.Link(f.Question),
+            [.. bindery.Read(f.Question.HowToFindOut)],
+            [Decides(bindery, f.Open)])),
     ];
 
-    /// <summary>Every open question, at home here.</summary>
+    /// <summary>The open questions that matter most, at home here, and in one line what changes nothing.</summary>
     internal static ImmutableArray<Block> All(Bindery bindery)
     {
-        ImmutableArray<Block> entries = [.. bindery.Plan.OpenQuestions.Select(q => Entry(bindery, q))];
+        var entries = Entries(bindery).Take(OnFirstPage).Select(e => e()).ToImmutableArray();
+        return [.. entries.IsEmpty ? [Make.Say(bindery, "none-here")] : entries, .. Idle(bindery)];
+    }
+
+    /// <summary>The open questions that change less, at home here.</summary>
+    internal static ImmutableArray<Block> More(Bindery bindery)
+    {
+        var entries = Entries(bindery).Skip(OnFirstPage).Select(e => e()).ToImmutableArray();
         return entries.IsEmpty ? [Make.Say(bindery, "none-here")] : entries;
+    }
+
+    // What matters most first; those with no answers to choose among at the end.
+    private static IEnumerable<Func<Block>> Entries(Bindery bindery)
+    {
+        var first = bindery.Plan.FindOutFirst.Select(f => f.Question.Name).ToHashSet(StringComparer.Ordinal);
+        return bindery.Plan.FindOutFirst.Select(f => (Func<Block>)(() => Entry(bindery, f.Open, FindOutTable.Of(bindery, f))))
+            .Concat(bindery.Plan.OpenQuestions.Where(q => !first.Contains(q.Question.Name)).Select(q => (Func<Block>)(() => Entry(bindery, q, []))));
     }
 
     /// <summary>The questions that the answers make needless.</summary>
@@ -37,7 +53,11 @@ internal static class OpenBlocks
         ["column-question", "column-assumed"],
         bindery.Plan.Assumptions.Select(a => Make.Row(null, bindery.Link(a.Question), Phrase.Of(bindery.Answers.Say(a.Value, a.Question)))));
 
-    private static Block.Entry Entry(Bindery bindery, OpenQuestion open)
+    private static ImmutableArray<Block> Idle(Bindery bindery) => bindery.Plan.Idle.IsEmpty
+        ? []
+        : [new Block.Prose(bindery.Labels.Compose("idle-questions", ("questions", Phrase.Join(", ", bindery.Plan.Idle.Select(q => bindery.Words(q.Label))))))];
+
+    private static Block.Entry Entry(Bindery bindery, OpenQuestion open, ImmutableArray<Block> table)
     {
         var question = open.Question;
         ImmutableArray<SideLine> tell = question.WhoCanTell.IsEmpty ? [] : [Sides.Line(bindery, "left-who-can-tell", bindery.ReadLine(question.WhoCanTell))];
@@ -45,7 +65,7 @@ internal static class OpenBlocks
             question.Name,
             1,
             bindery.Words(question.Label),
-            [.. bindery.Read(question.Wording), .. bindery.Read(question.HowToFindOut), .. bindery.Read(question.WhatItDecides)],
+            [.. bindery.Read(question.Wording), .. bindery.Read(question.HowToFindOut), .. bindery.Read(question.WhatItDecides), .. table],
             [.. tell, Decides(bindery, open)]);
     }
 

@@ -18,15 +18,16 @@ internal static class ReasonBlocks
     internal static ImmutableArray<Block> Method(Bindery bindery)
     {
         var (plan, head) = (bindery.Plan, bindery.Guidance.Head);
+        var isPublic = plan.Occasion.Edition == EditionKind.Public;
         return Make.Grid(bindery, "method-caption", ["column-what", "column-value"],
         [
             Row("method-guidance", bindery.Words(head.Title)),
-            Row("method-edited", bindery.Dates.Say(head.EditionDate)),
-            Row("method-review", bindery.Dates.Say(head.ReviewBy)),
-            Row("method-today", bindery.Dates.Say(plan.Occasion.Today)),
+            Row("method-edited", bindery.Dates.SayOfGuidance(head.EditionDate)),
+            Row("method-review", bindery.Dates.SayOfGuidance(head.ReviewBy)),
+            .. isPublic ? [] : new[] { Row("method-today", bindery.Dates.Say(plan.Occasion.Today)) },
             Row("method-seed", Phrase.Of(Invariant($"{plan.Occasion.Seed}"))),
             Row("method-nation", bindery.Words(plan.Nation.Title)),
-            Row("method-answers", Phrase.Of(plan.Occasion.Edition == EditionKind.Public ? bindery.Say("method-not-printed") : plan.Answers.FileName)),
+            Row("method-answers", Phrase.Of(isPublic ? bindery.Say("method-not-printed") : plan.Answers.FileName)),
         ]);
 
         GridRow Row(string label, Phrase says) => Make.Row(null, Phrase.Of(bindery.Say(label)), says);

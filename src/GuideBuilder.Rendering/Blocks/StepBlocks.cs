@@ -38,7 +38,7 @@ internal static class StepBlocks
         ImmutableArray<Block> text =
         [
             .. bindery.Read(item.About),
-            .. Make.Under(bindery, "step-done-when", [.. bindery.Read(item.DoneWhen), new Block.Ticks([new Tick($"done-{item.Id}", Phrase.Of(bindery.Say("tick-done", ("task", item.Title.Words))))])], 2),
+            .. Make.Under(bindery, "step-done-when", [.. bindery.Read(item.DoneWhen), new Block.Ticks([new Tick($"done-{item.Id}", Phrase.Of(bindery.Say("tick-done", ("task", bindery.Mark(item.Title)))))])], 2),
             .. Make.Under(bindery, "step-who-instead", item.WhoInstead, 2),
         ];
         return new Block.Entry(null, 1, bindery.Link(item.Id), text, Sides.OfStep(bindery, step, QuestionsNamed));

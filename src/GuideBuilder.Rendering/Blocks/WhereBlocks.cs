@@ -12,13 +12,17 @@ internal static class WhereBlocks
     internal static ImmutableArray<Block> InShort(Bindery bindery)
     {
         var (plan, where) = (bindery.Plan, bindery.Plan.Whereabouts);
-        var isPublic = plan.Occasion.Edition == EditionKind.Public;
+        if (plan.Occasion.Edition == EditionKind.Public)
+        {
+            return [];
+        }
+
         return
         [
             new Block.Prose(bindery.Labels.Compose("where-count", ("done", Count(where.Done)), ("all", Count(where.Dated)), ("today", bindery.Dates.Say(plan.Occasion.Today)))),
-            .. isPublic ? [] : Make.List(plan.Answers.Log.Reverse().Take(EventsShown).Select(e => LogWords.Of(bindery, e))),
-            .. isPublic ? [] : Dark(bindery, where),
-            .. isPublic ? [] : Make.Under(bindery, "where-late", Make.List([.. where.Late.Select(l => Late(bindery, l)), .. where.Clocks.Where(IsLate).Select(c => ClockBlocks.Line(bindery, c))])),
+            .. Make.List(plan.Answers.Log.Reverse().Take(EventsShown).Select(e => LogWords.Of(bindery, e))),
+            .. Dark(bindery, where),
+            .. Make.Under(bindery, "where-late", Make.List([.. where.Late.Select(l => Late(bindery, l)), .. where.Clocks.Where(IsLate).Select(c => ClockBlocks.Line(bindery, c))])),
         ];
     }
 

@@ -43,7 +43,7 @@ internal static class CalendarFile
 
     private static IEnumerable<CalendarEvent> Duties(Bindery bindery) =>
         from step in Blocks.StepBlocks.InOrder(bindery.Plan)
-        where step is { Step.Item: { IsDuty: true, Meeting: null }, Dates.Done: false } && !RestsOnPrivateAnswer(step.Step.Because)
+        where step is { Step.Item: { IsDuty: true, Meeting: null }, Dates.Done: false } && Discretion.OfCalendar.Allows(step.Step.Because)
         select Event(bindery, step.Step.Item.Id, step.Dates!.BookBy, bindery.Say("ics-duty", ("task", step.Step.Item.Title.Words)), DaysBeforeDuty);
 
     private static CalendarEvent Meeting(Bindery bindery, MeetingDay meeting)
@@ -77,11 +77,4 @@ internal static class CalendarFile
     private static CalDateTime Day(LocalDate day) => new(day.Year, day.Month, day.Day);
 
     private static bool IsOver(Bindery bindery, MeetingDay meeting) => meeting.Turns.All(t => bindery.Items.Step(t.Step) is { Dates.Done: true });
-
-    private static bool RestsOnPrivateAnswer(Because because) => because.Deciding.Any(l => l.Given switch
-    {
-        Given.Answered answered => answered.Question.Data is DataClass.Health or DataClass.Absence,
-        Given.Derived derived => RestsOnPrivateAnswer(derived.Because),
-        _ => false,
-    });
 }

@@ -36,18 +36,20 @@ public sealed record EarlierPlan(
     private static Staged<EarlierPlan> Refuse(SourceText file) => Staged<EarlierPlan>.From(null, [RenderingFaults.NotAnEarlierPlan(new Place(file.Path, 1, 1))]);
 
     private static EarlierPlan Of(JsonElement plan) => new(
-        plan.GetProperty("handbook").GetString()!,
+        Words(plan.GetProperty("handbook")),
         Day(plan.GetProperty("today")),
         Day(plan.GetProperty("guidance")),
-        plan.GetProperty("way").GetString()!,
+        Words(plan.GetProperty("way")),
         plan.TryGetProperty("cost", out var cost) ? cost.GetProperty("likely").GetDecimal() : null,
         plan.TryGetProperty("finish", out var finish) ? Day(finish.GetProperty("likely")) : null,
-        plan.GetProperty("answers").EnumerateObject().ToFrozenDictionary(a => a.Name, a => a.Value.GetString()!, StringComparer.Ordinal),
+        plan.GetProperty("answers").EnumerateObject().ToFrozenDictionary(a => a.Name, a => Words(a.Value), StringComparer.Ordinal),
         plan.GetProperty("log").GetArrayLength(),
-        Lists.SelectMany(l => plan.GetProperty(l).EnumerateArray()).DistinctBy(Id, StringComparer.Ordinal).ToFrozenDictionary(Id, i => i.GetProperty("state").GetString()!, StringComparer.Ordinal),
+        Lists.SelectMany(l => plan.GetProperty(l).EnumerateArray()).DistinctBy(Id, StringComparer.Ordinal).ToFrozenDictionary(Id, i => Words(i.GetProperty("state")), StringComparer.Ordinal),
         plan.GetProperty("steps").EnumerateArray().Where(s => s.TryGetProperty("done", out var done) && done.GetBoolean()).Select(Id).ToFrozenSet(StringComparer.Ordinal));
 
-    private static string Id(JsonElement item) => item.GetProperty("id").GetString()!;
+    private static string Id(JsonElement item) => Words(item.GetProperty("id"));
 
-    private static LocalDate Day(JsonElement day) => NodaTime.Text.LocalDatePattern.Iso.Parse(day.GetString()!).GetValueOrThrow();
+    private static string Words(JsonElement words) => words.GetString() ?? throw new FormatException("null stands where words should");
+
+    private static LocalDate Day(JsonElement day) => NodaTime.Text.LocalDatePattern.Iso.Parse(Words(day)).GetValueOrThrow();
 }

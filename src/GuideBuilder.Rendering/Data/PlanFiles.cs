@@ -14,8 +14,8 @@ internal static class PlanFiles
     /// <summary>The costs.</summary>
     internal const string Costs = "costs.csv";
 
-    /// <summary>All three.</summary>
-    internal static ImmutableArray<BoundFile> Of(Bindery bindery) =>
+    /// <summary>All three; a neighbour's sheet has none, since its reader needs none of them.</summary>
+    internal static ImmutableArray<BoundFile> Of(Bindery bindery) => bindery.Plan.Occasion.Edition == EditionKind.Neighbour ? [] :
     [
         new BoundFile(Plan, PlanData.Write(bindery.Plan, bindery.Guidance, bindery.Answers)),
         new BoundFile(Schema, ReadSchema()),

@@ -19,14 +19,18 @@ internal static class CostRange
             return [Make.Say(bindery, bindery.Plan.IsBeyond ? "figure-beyond" : "none-here")];
         }
 
-        ImmutableArray<(string Name, ThreePoint Amount)> rows = [(bindery.Say("cost-whole"), money.Gross), .. lines.Select(l => (l.Cost.Item.Title.Words, l.Gross))];
+        ImmutableArray<(string Name, ThreePoint Amount)> rows = [(bindery.Say("cost-whole"), Outward(money.Gross)), .. lines.Select(l => (l.Cost.Item.Title.Words, l.Gross))];
         return
         [
-            new Block.Prose(Phrase.Of(bindery.Say("cost-range-words", ("0", bindery.Money(money.Gross))))),
-            new Block.Drawing("drawing-cost-range", bindery.Say("drawing-cost-range"), bindery.Say("drawing-cost-range-words", ("0", bindery.Money(money.Gross))), Draw(rows, money.Currency)),
-            .. Make.Grid(bindery, "cost-range-caption", ["column-line", "low#", "likely#", "high#"], rows.Select(r => Row(r.Name, r.Amount, money.Currency))),
+            new Block.Prose(Phrase.Of(bindery.Say("cost-range-words", ("0", bindery.Ranges.Total(money.Gross, money.Currency))))),
+            new Block.Drawing("drawing-cost-range", bindery.Say("drawing-cost-range"), bindery.Say("drawing-cost-range-words", ("0", bindery.Ranges.Total(money.Gross, money.Currency))), Draw(rows, money.Currency)),
+            .. Make.Grid(bindery, "cost-range-caption", ["column-line", "low#", "likely#", "high#"], rows.Select((r, i) => Row(i == 0 ? bindery.Say("cost-whole-row") : r.Name, r.Amount, money.Currency))),
         ];
     }
+
+    // What trials come to is known to two figures at most.
+    private static ThreePoint Outward(ThreePoint total) =>
+        total.Low == total.High ? total : ThreePoint.Of(Figures.Down(total.Low), Figures.Near(total.Likely), Figures.Up(total.High))!;
 
     private static Picture Draw(ImmutableArray<(string Name, ThreePoint Amount)> rows, Unit currency)
     {

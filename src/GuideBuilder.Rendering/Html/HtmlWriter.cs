@@ -51,7 +51,21 @@ internal sealed class HtmlWriter
     /// <summary>Writes words.</summary>
     internal HtmlWriter Text(string words)
     {
-        _text.Append(Escaping.Html(words));
+        _text.Append(Tongues.Html(words));
+        return this;
+    }
+
+    /// <summary>Writes words where no element may stand among them, as inside a drawing.</summary>
+    internal HtmlWriter Bare(string words)
+    {
+        _text.Append(Escaping.Html(Tongues.Plain(words)));
+        return this;
+    }
+
+    /// <summary>Writes what was written elsewhere as HTML.</summary>
+    internal HtmlWriter Raw(string html)
+    {
+        _text.Append(html);
         return this;
     }
 
@@ -72,7 +86,7 @@ internal sealed class HtmlWriter
         {
             if (value is not null)
             {
-                _text.Append(' ').Append(name).Append("=\"").Append(Escaping.Html(value)).Append('"');
+                _text.Append(' ').Append(name).Append("=\"").Append(Escaping.Html(Tongues.Plain(value))).Append('"');
             }
         }
 

@@ -34,17 +34,17 @@ internal sealed class PageWriter
     private readonly PhraseWriter _phrases;
     private readonly string _prefix;
 
-    private PageWriter(Page page, Manner manner, Addresses addresses, Phrases labels, FaultList faults)
+    private PageWriter(Page page, Manner manner, Addresses addresses, Bindery bindery, FaultList faults)
     {
         _manner = manner;
         _prefix = manner.IdPrefix(page.Id);
-        _phrases = new(_out, page.Id, manner, addresses, labels, faults);
+        _phrases = new(_out, page, manner, addresses, bindery.Speak(page.Language, bindery.May).Labels, faults);
     }
 
     /// <summary>The page's blocks, without its title.</summary>
-    internal static string Write(Page page, Manner manner, Addresses addresses, Phrases labels, FaultList faults)
+    internal static string Write(Page page, Manner manner, Addresses addresses, Bindery bindery, FaultList faults)
     {
-        var writer = new PageWriter(page, manner, addresses, labels, faults);
+        var writer = new PageWriter(page, manner, addresses, bindery, faults);
         writer.Blocks(page.Blocks);
         return writer._out.ToString();
     }
@@ -105,6 +105,9 @@ internal sealed class PageWriter
                 break;
             case Block.Drawing drawing:
                 PictureWriter.Write(_out, drawing, _prefix);
+                break;
+            case Block.Logo logo:
+                _out.Open("p", ("class", "logo")).Void("img", ("alt", logo.InWords), ("src", $"data:{logo.Picture.MediaType};base64,{Convert.ToBase64String(logo.Picture.Bytes.Span)}")).CloseLine();
                 break;
             case Block.Ticks ticks:
                 Ticks(ticks);

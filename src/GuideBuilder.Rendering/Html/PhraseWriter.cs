@@ -7,13 +7,14 @@ internal sealed class PhraseWriter
 {
     private readonly HtmlWriter _out;
     private readonly string _page;
+    private string _language;
     private readonly Manner _manner;
     private readonly Addresses _addresses;
     private readonly Phrases _labels;
     private readonly FaultList _faults;
 
-    internal PhraseWriter(HtmlWriter html, string page, Manner manner, Addresses addresses, Phrases labels, FaultList faults) =>
-        (_out, _page, _manner, _addresses, _labels, _faults) = (html, page, manner, addresses, labels, faults);
+    internal PhraseWriter(HtmlWriter html, Page page, Manner manner, Addresses addresses, Phrases labels, FaultList faults) =>
+        (_out, _page, _language, _manner, _addresses, _labels, _faults) = (html, page.Id, page.Language, manner, addresses, labels, faults);
 
     /// <summary>Writes a phrase.</summary>
     internal void Write(Phrase phrase)
@@ -50,7 +51,7 @@ internal sealed class PhraseWriter
                 _out.Open("time", ("datetime", NodaTime.Text.LocalDatePattern.Iso.Format(date.Day))).Text(date.Text).Close();
                 break;
             case Inline.InLanguage other:
-                Element("span", other.Inside, ("lang", other.Language));
+                Other(other);
                 break;
             case Inline.LineEnd:
                 _out.Void("br");
@@ -58,6 +59,21 @@ internal sealed class PhraseWriter
             default:
                 throw new UnreachableException();
         }
+    }
+
+    // Words need no mark inside others of their language.
+    private void Other(Inline.InLanguage other)
+    {
+        if (other.Language == _language)
+        {
+            Write(other.Inside);
+            return;
+        }
+
+        var around = _language;
+        _language = other.Language;
+        Element("span", other.Inside, ("lang", other.Language));
+        _language = around;
     }
 
     private void Link(Inline.Link link)

@@ -12,7 +12,7 @@ internal static class PictureWriter
         var picture = drawing.Picture;
         html.Open("figure", ("class", "drawing"), ("id", id)).Line();
         html.Open("svg", ("viewBox", $"0 0 {Number(picture.Width)} {Number(picture.Height)}"), ("role", "img"), ("aria-labelledby", $"{id}-name {id}-words"));
-        html.Open("title", ("id", $"{id}-name")).Text(drawing.Name).Close().Open("desc", ("id", $"{id}-words")).Text(drawing.InWords).Close();
+        html.Open("title", ("id", $"{id}-name")).Bare(drawing.Name).Close().Open("desc", ("id", $"{id}-words")).Bare(drawing.InWords).Close();
         Patterns(html, id, picture);
         foreach (var mark in picture.Marks)
         {
@@ -79,7 +79,7 @@ internal static class PictureWriter
                 html.Mark("circle", ("class", dot.Look), ("cx", Number(dot.X)), ("cy", Number(dot.Y)), ("r", Number(dot.Radius)));
                 break;
             case PictureMark.Words words:
-                html.Open("text", ("class", words.Look), ("x", Number(words.X)), ("y", Number(words.Y)), ("text-anchor", Anchor(words.From))).Text(words.Text).Close();
+                html.Open("text", ("class", words.Look), ("x", Number(words.X)), ("y", Number(words.Y)), ("text-anchor", Anchor(words.From))).Bare(words.Text).Close();
                 break;
             default:
                 throw new UnreachableException();

@@ -11,11 +11,12 @@ internal sealed class Addresses
 
     private readonly FrozenDictionary<string, Home> _homes;
     private readonly FrozenSet<string> _leftOut;
+    private readonly bool _isPart;
 
-    private Addresses(FrozenDictionary<string, Home> homes, FrozenSet<string> leftOut) => (_homes, _leftOut) = (homes, leftOut);
+    private Addresses(FrozenDictionary<string, Home> homes, FrozenSet<string> leftOut, bool isPart) => (_homes, _leftOut, _isPart) = (homes, leftOut, isPart);
 
-    /// <summary>The table of these pages; a page's own id wins over an anchor, an earlier anchor over a later one. A page that uses an anchor twice is a fault.</summary>
-    internal static Addresses Of(IReadOnlyList<Page> pages, FrozenSet<string> leftOut, FaultList faults)
+    /// <summary>The table of these pages; a page's own id wins over an anchor, an earlier anchor over a later one. A page that uses an anchor twice is a fault. A part of the book may link to what it leaves out.</summary>
+    internal static Addresses Of(IReadOnlyList<Page> pages, FrozenSet<string> leftOut, bool isPart, FaultList faults)
     {
         var homes = pages.ToDictionary(p => p.Id, p => new Home(p.Id, null), StringComparer.Ordinal);
         foreach (var page in pages)
@@ -32,11 +33,11 @@ internal sealed class Addresses
             }
         }
 
-        return new(homes.ToFrozenDictionary(StringComparer.Ordinal), leftOut);
+        return new(homes.ToFrozenDictionary(StringComparer.Ordinal), leftOut, isPart);
     }
 
-    /// <summary>Whether a target is a letter that this book leaves out on purpose.</summary>
-    internal bool IsLeftOut(Target target) => target is Target.Item item && _leftOut.Contains(item.Id);
+    /// <summary>Whether a target is left out on purpose: a letter with nothing to say, or anything in an edition that is a part of the whole book.</summary>
+    internal bool IsLeftOut(Target target) => _isPart || target is Target.Item item && _leftOut.Contains(item.Id);
 
     /// <summary>The home of what a target names; an item without one leads to the entry that says why it is left out; null when that is missing too.</summary>
     internal Home? Find(Target target) => target switch

@@ -1,5 +1,6 @@
 using GuideBuilder.Rendering.Data;
 using GuideBuilder.Rendering.Markup;
+using GuideBuilder.Rendering.Templates;
 using Scriban.Runtime;
 
 namespace GuideBuilder.Rendering.Pages;
@@ -7,7 +8,7 @@ namespace GuideBuilder.Rendering.Pages;
 /// <summary>Everything that makes of a plan the pages of a book: the plan, the guidance, the words, and one way to read a text.</summary>
 internal sealed record Bindery(Plan Plan, Guidance Guidance, Phrases Labels, FaultList Faults)
 {
-    private readonly Dictionary<(LocalText Text, int Level), ImmutableArray<Block>> _read = [];
+    private readonly Dictionary<(LocalText Text, int Level, string Language, string May), ImmutableArray<Block>> _read = [];
 
     /// <summary>The pages of the book in reading order, by title.</summary>
     internal ImmutableArray<OutlineLine> Outline { get; init; } = [];
@@ -42,8 +43,26 @@ internal sealed record Bindery(Plan Plan, Guidance Guidance, Phrases Labels, Fau
     /// <summary>The items of the plan by id.</summary>
     internal required Items Items { get; init; }
 
-    /// <summary>The language of the book.</summary>
-    internal string Language => Guidance.Head.Languages.FirstOrDefault("en-GB");
+    /// <summary>The language in which it speaks.</summary>
+    internal string Language { get; init; } = LocalText.Original;
+
+    /// <summary>What it may print.</summary>
+    internal required Discretion May { get; init; }
+
+    /// <summary>The same things said in another language, or by a page that may print less.</summary>
+    internal Bindery Speak(string language, Discretion may)
+    {
+        if (language == Language && may.Name == May.Name)
+        {
+            return this;
+        }
+
+        var voice = Voice.Of(Plan, Guidance, language, may, Faults);
+        return this with { Language = language, May = may, Labels = voice.Labels, Dates = voice.Dates, Ranges = voice.Ranges, Answers = voice.Answers, Names = TemplateNames.Of(Plan, Items, voice, may) };
+    }
+
+    /// <summary>A letter, which goes to others: whether it has anything to say is for itself to tell.</summary>
+    internal ImmutableArray<Block> ReadLetter(Template letter) => Speak(letter.Text.Language, Discretion.OfLetter(Plan, Guidance, letter.Id)).ReadPage(PageTitle.Rest(letter));
 
     /// <summary>The fixed phrase of that id.</summary>
     internal string Say(string id, params (string Name, string Value)[] values) => Labels.Say(id, values);
@@ -51,11 +70,11 @@ internal sealed record Bindery(Plan Plan, Guidance Guidance, Phrases Labels, Fau
     /// <summary>A text of an entry as blocks, its headings under that level.</summary>
     internal ImmutableArray<Block> Read(LocalText text, int level = 1)
     {
-        if (!_read.TryGetValue((text, level), out var blocks))
+        if (!_read.TryGetValue((text, level, Language, May.Name), out var blocks))
         {
             // Editors' headings in entries begin at level 3.
             blocks = text.IsEmpty ? [] : TextReader.Read(this, text, 3 - level);
-            _read[(text, level)] = blocks;
+            _read[(text, level, Language, May.Name)] = blocks;
         }
 
         return blocks;
@@ -71,6 +90,9 @@ internal sealed record Bindery(Plan Plan, Guidance Guidance, Phrases Labels, Fau
     internal Phrase Words(LocalText text) =>
         text.Language == Language || text.IsEmpty ? Phrase.Of(text.Words) : Phrase.Of(new Inline.InLanguage(text.Language, Phrase.Of(text.Words)));
 
+    /// <summary>The same inside a longer phrase.</summary>
+    internal string Mark(LocalText text) => Labels.Mark(text);
+
     /// <summary>An item's title as a link to its home.</summary>
     internal Phrase Link(string id) => Link(id, Items.Find(id) is { } rule ? Words(rule.Title) : Phrase.Of(id));
 
@@ -84,7 +106,7 @@ internal sealed record Bindery(Plan Plan, Guidance Guidance, Phrases Labels, Fau
     internal string Money(ThreePoint sums) => Ranges.Money(sums, Plan.Nation.Currency);
 
     /// <summary>What a way comes to, or that it is not told because the home is beyond what can be counted.</summary>
-    internal Phrase Total(ThreePoint sums) => Phrase.Of(Plan.IsBeyond ? Say("figure-beyond") : Money(sums));
+    internal Phrase Total(ThreePoint sums) => Phrase.Of(Plan.IsBeyond ? Say("figure-beyond") : Ranges.Total(sums, Plan.Nation.Currency));
 
     /// <summary>When a way ends, or that it is not told because the home is beyond what can be counted.</summary>
     internal Phrase Finish(DateRange days) => Plan.IsBeyond ? Phrase.Of(Say("figure-beyond")) : Dates.Range(days);

@@ -3,7 +3,7 @@ namespace GuideBuilder.Rendering.Pages;
 /// <summary>One line of the list of chapters: a page, or the home pages of a kind of item. A page apart is bound beside the book and is no chapter of it.</summary>
 internal sealed record ChapterLine(string? Page, PageKind? PagesOf, Place Place, bool IsApart = false);
 
-/// <summary>Reads look/chapters.txt: a page id a line, in reading order; an indented <c>pages of …</c> puts item pages there, <c>apart …</c> binds a page beside the book; # begins a remark.</summary>
+/// <summary>Reads look/chapters.txt: a page id a line, in reading order; an indented <c>pages of …</c> puts item pages there, <c>apart …</c> binds a page beside the book, <c>begins with …</c> puts a page in the place of the cover, <c>letter …</c> names a letter of an edition that has some only; # begins a remark.</summary>
 internal static class BookOrder
 {
     /// <summary>The id of the first page.</summary>
@@ -16,13 +16,17 @@ internal static class BookOrder
 
     private const string Apart = "apart ";
 
+    private const string BeginsWith = "begins with ";
+
+    private const string Letter = "letter ";
+
     private static readonly FrozenDictionary<string, PageKind> Kinds = new Dictionary<string, PageKind>(StringComparer.Ordinal)
     {
         ["parties"] = PageKind.Party, ["ways"] = PageKind.Way, ["steps"] = PageKind.Step, ["hazards"] = PageKind.Hazard, ["letters"] = PageKind.Letter,
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
-    /// <summary>The lines of the list, with pages that it forgets at the end; wrong lines are faults.</summary>
-    internal static ImmutableArray<ChapterLine> Read(LocalText list, ImmutableArray<Template> pages, FaultList faults)
+    /// <summary>The lines of the list, with pages that it forgets at the end, unless they belong elsewhere; wrong lines are faults.</summary>
+    internal static ImmutableArray<ChapterLine> Read(LocalText list, ImmutableArray<Template> pages, FaultList faults, FrozenSet<string>? elsewhere = null)
     {
         var written = pages.Select(p => p.Id).ToHashSet(StringComparer.Ordinal);
         var lines = list.Words.ReplaceLineEndings("\n").Split('\n')
@@ -30,7 +34,7 @@ internal static class BookOrder
             .OfType<ChapterLine>()
             .ToList();
         var listed = lines.Select(l => l.Page).ToHashSet(StringComparer.Ordinal);
-        foreach (var page in pages.Where(p => !listed.Contains(p.Id)))
+        foreach (var page in pages.Where(p => !listed.Contains(p.Id) && elsewhere?.Contains(p.Id) != true))
         {
             faults.Add(RenderingFaults.ChapterUnlisted(page.Text.Place, page.Id));
             lines.Add(new(page.Id, null, page.Text.Place));
@@ -39,10 +43,34 @@ internal static class BookOrder
         return [.. lines];
     }
 
+    /// <summary>The page that a list names as the first of its edition, in the place of the cover; null for the cover itself.</summary>
+    internal static string? FirstPage(LocalText list) => After(list, BeginsWith).FirstOrDefault();
+
+    /// <summary>The letters that a list names; none where its edition has all of them.</summary>
+    internal static IEnumerable<string> Letters(LocalText list) => After(list, Letter);
+
+    /// <summary>Every page that a list names.</summary>
+    internal static IEnumerable<string> Named(LocalText list) =>
+        [.. Lines(list).Where(l => l.Length > 0 && !l.StartsWith('#') && !l.Contains(' ', StringComparison.Ordinal)), .. After(list, Apart), .. After(list, BeginsWith)];
+
+    private static IEnumerable<string> After(LocalText list, string word) => Lines(list).Where(l => l.StartsWith(word, StringComparison.Ordinal)).Select(l => l[word.Length..].Trim());
+
+    private static IEnumerable<string> Lines(LocalText list) => list.Words.ReplaceLineEndings("\n").Split('\n').Select(l => l.Trim());
+
     private static ChapterLine? Line(string words, Place place, HashSet<string> written, FaultList faults)
     {
         var line = words.Trim();
         if (line.Length == 0 || line.StartsWith('#'))
+        {
+            return null;
+        }
+
+        if (line.StartsWith(BeginsWith, StringComparison.Ordinal))
+        {
+            return new(Cover, null, place);
+        }
+
+        if (line.StartsWith(Letter, StringComparison.Ordinal))
         {
             return null;
         }

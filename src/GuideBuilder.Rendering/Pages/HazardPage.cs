@@ -51,7 +51,7 @@ internal static class HazardPage
 
     private static ImmutableArray<Block> Reviewed(Bindery bindery, Hazard hazard) => hazard switch
     {
-        { ReviewedBy: { } review } => [new Block.Prose(bindery.Labels.Compose("hazard-reviewed", ("role", bindery.Words(review.Role)), ("date", bindery.Dates.Say(review.On))))],
+        { ReviewedBy: { } review } => [new Block.Prose(bindery.Labels.Compose("hazard-reviewed", ("role", bindery.Words(review.Role)), ("date", bindery.Dates.SayOfGuidance(review.On))))],
         { Before.Severity: 5 } => [Make.Say(bindery, "hazard-not-reviewed")],
         _ => [],
     };

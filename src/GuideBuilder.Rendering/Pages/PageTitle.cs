@@ -16,6 +16,9 @@ internal static class PageTitle
         return page.Id;
     }
 
+    /// <summary>The title with its language, which may be translated where the text is not.</summary>
+    internal static LocalText Said(Template page) => page.OwnTitle ?? page.Text with { Words = Of(page) };
+
     /// <summary>What follows the first line, with its place.</summary>
     internal static LocalText Rest(Template page)
     {

@@ -24,9 +24,12 @@ internal sealed class PaperEdition
         {
             var body = string.Concat(parts[i].Select(p => edition.Write(p, page => edition.FileOf(parts, page), bindery.Faults)));
             var links = parts.Count == 1 ? "" : edition.OtherParts(parts, i);
-            yield return (NameOf(id, i), frame.Around(Invariant($"{id}{(i == 0 ? "" : $"-{i + 1}")}"), id, Phrase.Of(edition.TitleOf(parts.Count, i)), "", links + body, null));
+            yield return (NameOf(id, i), frame.Around(edition.Whole(i, parts.Count), id, links + body, null));
         }
     }
+
+    private Page Whole(int part, int parts) =>
+        new(Invariant($"{_id}{(part == 0 ? "" : $"-{part + 1}")}"), PageKind.Chapter, "", Phrase.Of(TitleOf(parts, part)), []) { Language = _bindery.Language };
 
     private static string NameOf(string id, int part) => part == 0 ? $"{id}.html" : Invariant($"{id}-{part + 1}.html");
 
@@ -92,8 +95,8 @@ internal sealed class PaperEdition
     {
         const string Closing = "</section>";
         var head = new HtmlWriter();
-        head.Open("section", ("id", page.Id), ("class", page.Kind is PageKind.Chapter or PageKind.Cover or PageKind.Letter ? "part fresh" : "part"));
-        head.Open("h2").Text(page.Number.Length == 0 ? page.Title.PlainWords : $"{page.Number} {page.Title.PlainWords}").Close();
-        return head.Close().ToString()[..^Closing.Length] + "\n" + PageWriter.Write(page, Manner.Paper(fileOf), _addresses, _bindery.Labels, faults) + Closing + "\n";
+        head.Open("section", ("id", page.Id), ("class", page.Kind is PageKind.Chapter or PageKind.Cover or PageKind.Letter ? "part fresh" : "part"), ("lang", page.Language == _bindery.Language ? null : page.Language));
+        head.Open("h2", ("lang", Frame.LanguageOf(page) == page.Language ? null : Frame.LanguageOf(page))).Text(page.Number.Length == 0 ? page.Title.PlainWords : $"{page.Number} {page.Title.PlainWords}").Close();
+        return head.Close().ToString()[..^Closing.Length] + "\n" + PageWriter.Write(page, Manner.Paper(fileOf), _addresses, _bindery, faults) + Closing + "\n";
     }
 }

@@ -31,12 +31,19 @@ internal static class StepPage
         [
             Sides.Line(bindery, "left-how-long", Phrase.Of(step is { Meeting: not null, Hours: { } hours } ? bindery.Ranges.Hours(hours) : bindery.Ranges.Of(step.Takes))),
             .. step is { Meeting: null, Hours: { } work } ? [Sides.Line(bindery, "left-work", Phrase.Of(bindery.Ranges.Hours(work)))] : ImmutableArray<SideLine>.Empty,
+            .. Share(bindery, planned),
             .. Spare(bindery, planned),
             .. Decided(bindery, planned),
             .. step.SupplyOff ? [Sides.Line(bindery, "left-supply", Phrase.Of(bindery.Say("supply-off")))] : ImmutableArray<SideLine>.Empty,
             .. Sides.Letter(bindery, step),
         ];
     }
+
+    // How often an open step is in the plan; a judgement, so never in the public edition.
+    private static ImmutableArray<SideLine> Share(Bindery bindery, PlannedStep planned) =>
+        planned.Step.State == ItemState.Open && bindery.Plan.Occasion.Edition != EditionKind.Public && bindery.Plan.Chances?.StepShares.TryGetValue(planned.Step.Item.Id, out var share) == true
+            ? [Sides.Line(bindery, "left-in-runs", Phrase.Of(EventBlocks.Chance(bindery, share)))]
+            : [];
 
     private static ImmutableArray<SideLine> Decided(Bindery bindery, PlannedStep planned) =>
         planned.Dates is { Done: false } dates && ProspectBlocks.Decided(bindery, dates, planned.Step.Item.Party) is { IsEmpty: false } said ? [Sides.Line(bindery, "left-decided", said)] : [];
@@ -54,7 +61,7 @@ internal static class StepPage
     {
         var said = bindery.Read(step.DoneWhen, 2);
         var signs = said.OfType<Block.Listing>().SelectMany(l => l.Items).Select(i => Phrase.Join(" ", i.OfType<Block.Prose>().Select(p => p.Words))).ToList();
-        var whole = new Tick($"done-{step.Id}", Phrase.Of(bindery.Say("tick-done", ("task", step.Title.Words))));
+        var whole = new Tick($"done-{step.Id}", Phrase.Of(bindery.Say("tick-done", ("task", bindery.Mark(step.Title)))));
         return said.IsEmpty && !step.IsDuty
             ? []
             : [.. said.Where(b => b is not Block.Listing), new Block.Ticks([.. signs.Select((s, i) => new Tick(Invariant($"done-{step.Id}-{i + 1}"), s)), whole])];

@@ -14,28 +14,29 @@ internal sealed class TemplateNames
     private readonly Dates _dates;
     private readonly Ranges _ranges;
     private readonly AnswerWords _answers;
+    private readonly Discretion _may;
 
-    private TemplateNames(Plan plan, Items items, Phrases labels, Dates dates, Ranges ranges, AnswerWords answers) =>
-        (_plan, _items, _labels, _dates, _ranges, _answers) = (plan, items, labels, dates, ranges, answers);
+    private TemplateNames(Plan plan, Items items, Voice voice, Discretion may) =>
+        (_plan, _items, _labels, _dates, _ranges, _answers, _may) = (plan, items, voice.Labels, voice.Dates, voice.Ranges, voice.Answers, may);
 
     /// <summary>The names for a plan.</summary>
-    internal static ScriptObject Of(Plan plan, Items items, Phrases labels, Dates dates, Ranges ranges, AnswerWords answers)
+    internal static ScriptObject Of(Plan plan, Items items, Voice voice, Discretion may)
     {
-        var names = new TemplateNames(plan, items, labels, dates, ranges, answers);
+        var names = new TemplateNames(plan, items, voice, may);
         var all = new ScriptObject(StringComparer.Ordinal)
         {
             ["nation"] = plan.Nation.Id,
             ["body"] = new Function(1, names.Body),
             ["answer"] = new Function(1, (span, words) => names.Answer(span, words[0])),
-            ["known"] = new Function(1, (span, words) => names.Given(span, words[0]).Standing == Standing.Known),
-            ["holds"] = new Function(2, (span, words) => Holds(names.Given(span, words[0]), words[1])),
-            ["present"] = new Function(1, (span, words) => items.IsPresent(names.Item(span, words[0]))),
-            ["settled"] = new Function(1, (span, words) => items.State(names.Item(span, words[0])) == ItemState.Settled),
+            ["known"] = new Function(1, (span, words) => names.Given(span, words[0]) is { Standing: Standing.Known } given && may.Allows(given)),
+            ["holds"] = new Function(2, (span, words) => names.Holds(names.Given(span, words[0]), words[1])),
+            ["present"] = new Function(1, (span, words) => names.State(span, words[0]) != ItemState.RuledOut),
+            ["settled"] = new Function(1, (span, words) => names.State(span, words[0]) == ItemState.Settled),
             ["start_of"] = new Function(1, (span, words) => names.Date(span, words[0], d => d.EarliestStart)),
             ["finish_of"] = new Function(1, (span, words) => names.Date(span, words[0], d => d.EarliestFinish)),
             ["book_by"] = new Function(1, (span, words) => names.Date(span, words[0], d => d.BookBy)),
             ["amount_of"] = new Function(1, (span, words) => names.Amount(span, words[0])),
-            ["label"] = new Function(1, (_, words) => labels.Say(words[0])),
+            ["label"] = new Function(1, (_, words) => voice.Labels.Say(words[0])),
             ["block"] = new Function(1, (span, words) => new BlockCall(words[0], span)),
             ["note"] = new Function(1, (_, words) => Gap(words[0])),
         };
@@ -45,7 +46,14 @@ internal sealed class TemplateNames
 
     private static Ready Gap(string name) => new($"[{Escaping.CommonMark(name)}]({InlineReader.GapScheme}fill)");
 
-    private static bool Holds(Given given, string option) => given is { Standing: Standing.Known } && given.Value switch
+    // What rests on an answer that may not be told here is not told either.
+    private ItemState State(SourceSpan span, string id)
+    {
+        var item = Item(span, id);
+        return _items.Reason(item) is { } because && !_may.Allows(because) ? ItemState.RuledOut : _items.State(item);
+    }
+
+    private bool Holds(Given given, string option) => given is { Standing: Standing.Known } && _may.Allows(given) && given.Value switch
     {
         Value.Option one => one.Id == option,
         Value.Several several => several.Ids.Contains(option),
@@ -53,8 +61,8 @@ internal sealed class TemplateNames
     };
 
     private string Body(SourceSpan span, ImmutableArray<string> words) =>
-        _plan.Nation.Bodies.GetValueOrDefault(words[0])?.Words
-        ?? throw new TemplateFault(span, p => RenderingFaults.UnknownItem(p, "body", words[0], Nearest.To(words[0], _plan.Nation.Bodies.Keys)));
+        _plan.Nation.Bodies.GetValueOrDefault(words[0]) is { } body ? _labels.Mark(body)
+        : throw new TemplateFault(span, p => RenderingFaults.UnknownItem(p, "body", words[0], Nearest.To(words[0], _plan.Nation.Bodies.Keys)));
 
     private object Answer(SourceSpan span, string name)
     {

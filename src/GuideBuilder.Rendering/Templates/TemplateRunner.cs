@@ -13,7 +13,7 @@ internal static class TemplateRunner
 
     /// <summary>What a text writes, its values escaped for HTML; empty when it has faults.</summary>
     internal static string Html(LocalText text, ScriptObject names, FaultList faults) =>
-        string.Concat(Run(text, names, Escaping.Html, faults, guardCode: false).Select(p => p.Text));
+        string.Concat(Run(text, names, Tongues.Html, faults, guardCode: false).Select(p => p.Text));
 
     private static ImmutableArray<Piece> Run(LocalText text, ScriptObject names, Func<string, string> escape, FaultList faults, bool guardCode)
     {

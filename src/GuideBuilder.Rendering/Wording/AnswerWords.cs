@@ -1,22 +1,23 @@
 namespace GuideBuilder.Rendering.Wording;
 
-/// <summary>Writes answers and facts as a reader sees them, and keeps back what an edition may not print.</summary>
+/// <summary>Writes answers and facts as a reader sees them, and keeps back what may not be printed.</summary>
 internal sealed class AnswerWords
 {
     private readonly Phrases _phrases;
     private readonly Dates _dates;
-    private readonly EditionKind _edition;
+    private readonly Discretion _may;
 
-    internal AnswerWords(Phrases phrases, Dates dates, EditionKind edition) => (_phrases, _dates, _edition) = (phrases, dates, edition);
+    internal AnswerWords(Phrases phrases, Dates dates, Discretion may) => (_phrases, _dates, _may) = (phrases, dates, may);
 
-    /// <summary>Whether this edition may print an answer of that class: the household's and the customer's print all, the others only what is about nobody.</summary>
-    internal bool MayPrint(DataClass data) => data == DataClass.None || _edition is EditionKind.Householder or EditionKind.Customer;
+    /// <summary>Whether an answer of that class may be printed here.</summary>
+    internal bool MayPrint(DataClass data) => _may.Allows(data);
 
     /// <summary>The words of a known answer or fact that may be printed; null for any other.</summary>
     internal string? Of(Given given) => given switch
     {
         { Standing: not Standing.Known } or { Value: null } => null,
-        Given.Answered answered => MayPrint(answered.Question.Data) ? Say(answered.Value!, answered.Question) : null,
+        _ when !_may.Allows(given) => null,
+        Given.Answered answered => Say(answered.Value!, answered.Question),
         _ => Say(given.Value!, null),
     };
 
@@ -38,7 +39,7 @@ internal sealed class AnswerWords
     private string Option(string id, Question? question)
     {
         var wording = question?.Options.FirstOrDefault(o => o.Id == id)?.Wording;
-        return wording is { IsEmpty: false } ? wording.Words
+        return wording is { IsEmpty: false } ? _phrases.Mark(wording)
             : id is "yes" or "no" ? _phrases.Say($"answer-{id}")
             : id.Replace('-', ' ');
     }

@@ -1,6 +1,6 @@
 namespace GuideBuilder.Rendering.Wording;
 
-/// <summary>Writes dates with the names of labels.yaml. The public edition has no calendar dates: it counts weeks from the first day of the plan.</summary>
+/// <summary>Writes dates with the names of labels.yaml. The public edition has no calendar dates: it counts weeks from the day on which the application is sent.</summary>
 internal sealed class Dates
 {
     private readonly Phrases _phrases;
@@ -13,6 +13,12 @@ internal sealed class Dates
 
     /// <summary>23 April 2026.</summary>
     internal string Short(LocalDate day) => _weeksFrom is { } from ? Week(from, day) : Invariant($"{day.Day} {Month(day)} {day.Year}");
+
+    /// <summary>A day of the guidance itself, when it was edited or read: the day, or in the public edition its month.</summary>
+    internal string OfGuidance(LocalDate day) => _weeksFrom is null ? Short(day) : Invariant($"{Month(day)} {day.Year}");
+
+    /// <summary>The same as an inline.</summary>
+    internal Phrase SayOfGuidance(LocalDate day) => _weeksFrom is null ? Say(day) : Phrase.Of(OfGuidance(day));
 
     /// <summary>April.</summary>
     internal string Month(LocalDate day) => _phrases.Say(Invariant($"month-{day.Month}"));
@@ -44,7 +50,7 @@ internal sealed class Dates
     private string Week(LocalDate from, LocalDate day)
     {
         var days = Period.DaysBetween(from, day);
-        return _phrases.Say("week-of-plan", ("0", Invariant($"{(days < 0 ? 0 : (days / 7) + 1)}")));
+        return days < 0 ? _phrases.Say("week-before") : _phrases.Say("week-of-plan", ("0", Invariant($"{(days / 7) + 1}")));
     }
 
     private Phrase Marked(LocalDate day, string words) => _weeksFrom is null ? Phrase.Of(new Inline.Date(day, words)) : Phrase.Of(words);

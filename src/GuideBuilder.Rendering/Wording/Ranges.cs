@@ -10,6 +10,25 @@ internal sealed class Ranges
     /// <summary>From £1,400 to £3,100, most likely £2,050.</summary>
     internal string Money(ThreePoint sums, Unit currency) => Say("", sums, s => Figures.Rough(s, currency));
 
+    /// <summary>From £1,400 to £3,100, where the likely sum stands beside it.</summary>
+    internal string Ends(ThreePoint sums, Unit currency) => sums.Low == sums.High
+        ? Figures.Rough(sums.Low, currency)
+        : _phrases.Say("from-to", ("0", Figures.Rough(sums.Low, currency)), ("1", Figures.Rough(sums.High, currency)));
+
+    /// <summary>What trials come to, rounded outward to two figures: from £1,400 to £3,100, as likely under £2,100 as over it. One sum where it is certain.</summary>
+    internal string Total(ThreePoint sums, Unit currency) => sums.Low == sums.High ? Figures.Exact(sums.Low, currency) : _phrases.Say(
+        "figure-chance",
+        ("from", Figures.Exact(Figures.Down(sums.Low), currency)),
+        ("to", Figures.Exact(Figures.Up(sums.High), currency)),
+        ("middle", Figures.Exact(Figures.Near(sums.Likely), currency)));
+
+    /// <summary>The same in few words, for a cell of a table: from £1,400 to £3,100, half of them under £2,100.</summary>
+    internal string Half(ThreePoint sums, Unit currency) => sums.Low == sums.High ? Figures.Exact(sums.Low, currency) : _phrases.Say(
+        "figure-half",
+        ("from", Figures.Exact(Figures.Down(sums.Low), currency)),
+        ("to", Figures.Exact(Figures.Up(sums.High), currency)),
+        ("middle", Figures.Exact(Figures.Near(sums.Likely), currency)));
+
     /// <summary>From 3¼ to 10½ hours, most likely 5.</summary>
     internal string Hours(ThreePoint hours) => Say("hour", hours, Figures.Hours);
 

@@ -22,7 +22,7 @@ internal static class SmallGuidance
     /// <summary>Reads the small guidance with entries added at the end of a file.</summary>
     public static Staged<Guidance> Adding(string name, string entries) => With(name, Files.GetValueOrDefault(name, "") + entries);
 
-    public static Staged<Guidance> Read(IReadOnlyDictionary<string, string> files) => GuidanceReader.Read([.. files.Select(f => Source(f.Key, f.Value))], Root, Today);
+    public static Staged<Guidance> Read(IReadOnlyDictionary<string, string> files, string language = LocalText.Original) => GuidanceReader.Read([.. files.Select(f => Source(f.Key, f.Value))], Root, Today, language);
 
     /// <summary>Fails unless entries added to a file have these faults at their marks, and the rest of the guidance none.</summary>
     public static void Finds(string name, string marked, params string[] codes)

@@ -29,7 +29,7 @@ public sealed class WordingTests
     [InlineData("2026-11-24", "Week 1")]
     [InlineData("2026-11-30", "Week 1")]
     [InlineData("2026-12-01", "Week 2")]
-    [InlineData("2026-11-23", "Week 0")]
+    [InlineData("2026-11-23", "Before you apply")]
     public void The_public_edition_counts_weeks(string day, string words) => Assert.Equal(words, new Dates(Said, Sample.Today).Long(Day(day)));
 
     [Theory]

@@ -4,7 +4,7 @@ using GuideBuilder.Planning.Sequence;
 
 namespace GuideBuilder.Tests.Planning.Sequence;
 
-public sealed class SharedNetworkTests
+public sealed class PartPassTests
 {
     [Fact]
     public void A_part_of_a_network_is_dated_as_if_it_had_been_compiled_by_itself()
@@ -15,12 +15,13 @@ public sealed class SharedNetworkTests
             var network = RandomNetwork.Of(seed);
             var horizon = new Horizon(RandomNetwork.Start);
             var whole = Sequencer.Compile(network, horizon);
-            var shared = new SharedNetwork(whole);
+            var parts = new PartNetwork(whole);
+            var pass = new PartPass(parts);
             var draws = new Xoshiro256(seed);
             for (var part = 0; part < 8; part++)
             {
                 var present = network.Activities.Select(_ => draws.NextDraw() % 3 > 0).ToArray();
-                compared += Compare(shared.Of(present), Bridged(network, present), present, horizon) ? 1 : 0;
+                compared += Compare(pass, parts, Bridged(network, present), present, horizon) ? 1 : 0;
             }
         }
 
@@ -28,20 +29,20 @@ public sealed class SharedNetworkTests
     }
 
     // Whether both have dates; that they agree is asserted.
-    private static bool Compare(CompiledNetwork part, Network alone, bool[] present, Horizon horizon)
+    private static bool Compare(PartPass pass, PartNetwork parts, Network alone, bool[] present, Horizon horizon)
     {
         var own = Sequencer.Compile(alone, horizon);
         var (starts, finishes, drivers) = (new int[own.Count], new int[own.Count], new int[own.Cells.Count]);
-        var (partStarts, partFinishes, partDrivers) = (new int[part.Count], new int[part.Count], new int[part.Cells.Count]);
         var found = ForwardPass.Run(own, own.Days, starts, finishes, drivers) < 0;
 
-        Assert.Equal(found, ForwardPass.Run(part, part.Days, partStarts, partFinishes, partDrivers) < 0);
+        pass.Take(parts, present);
+        Assert.Equal(found, pass.Run(parts.Whole.Days));
         var places = Enumerable.Range(0, present.Length).Where(i => present[i]).ToArray();
         if (found)
         {
-            Assert.Equal(starts, places.Select(i => partStarts[i]));
-            Assert.Equal(finishes, places.Select(i => partFinishes[i]));
-            Assert.Equal(own.Network.Activities.Select(a => Cause(own, own.IndexOf(a.Id), drivers)), places.Select(i => Cause(part, i, partDrivers)));
+            Assert.Equal(starts, places.Select(i => pass.Starts[i]));
+            Assert.Equal(finishes, places.Select(i => pass.Finishes[i]));
+            Assert.Equal(own.Network.Activities.Select(a => Cause(own, own.IndexOf(a.Id), drivers)), places.Select(i => pass.DriverOf(i) is >= 0 and var driver ? parts.Whole.Id(driver) : null));
         }
 
         return found;

@@ -1,0 +1,51 @@
+using System.Collections.Concurrent;
+using GuideBuilder.Reading;
+using GuideBuilder.Rendering;
+using GuideBuilder.Rendering.Data;
+
+namespace GuideBuilder.Cli.Runs;
+
+/// <summary>What a run wants of its handbooks, as the command line says it: it overrules what an answers file says of itself.</summary>
+internal sealed record Wanted(LocalDate Today, ulong Seed, EditionKind? Edition, string? Language, string? Imprint, Shelf Shelf)
+{
+    private readonly ConcurrentDictionary<string, ImprintFiles> _imprints = new(StringComparer.Ordinal);
+
+    /// <summary>Whether faults alone are looked for, so that no trial need be run.</summary>
+    internal bool FaultsOnly { get; init; }
+
+    /// <summary>What an answers file asks for, with what overrules it: its id, edition and language, and the imprint of a customer's edition.</summary>
+    internal Asked For(SourceText answers)
+    {
+        var head = AnswersHead.Of(answers);
+        var edition = Edition ?? (Imprint is null ? head.Edition : EditionKind.Customer);
+        var named = edition != EditionKind.Customer ? null : Imprint ?? (head.Imprint is { } beside ? Path.Combine(Path.GetDirectoryName(answers.Path) ?? "", beside) : null);
+        return new(head.Id, edition, Language ?? head.Language ?? LocalText.Original, named is null ? null : _imprints.GetOrAdd(named, ImprintFiles.Load));
+    }
+
+    /// <summary>The guidance for an answers file. A language that the command line names and the guidance lacks is wrong use.</summary>
+    internal Staged<Guidance> Guidance(Asked asked)
+    {
+        var plain = Shelf.Plain;
+        if (Language is { } named && plain.Value is { } read && !read.Head.Languages.Contains(named))
+        {
+            throw new ShellException(ShellFaults.NoSuchLanguage(named, read.Head.Languages));
+        }
+
+        return Shelf.Take(plain.Value?.Head.Languages.Contains(asked.Language) == true ? asked.Language : LocalText.Original, asked.Imprint);
+    }
+
+    /// <summary>The plan that follows from an answers file.</summary>
+    internal Staged<Plan> Plan(SourceText answers) => Plan(answers, For(answers));
+
+    /// <summary>The handbook that follows from an answers file.</summary>
+    internal Staged<BoundBook> Bind(SourceText answers, EarlierPlan? earlier = null) => Bind(answers, For(answers), earlier);
+
+    /// <summary>The same, where what it asks for is known already.</summary>
+    internal Staged<BoundBook> Bind(SourceText answers, Asked asked, EarlierPlan? earlier = null) =>
+        Guidance(asked).Then(guidance => Guide.Bind(answers, guidance, new Occasion(Today, Seed, asked.Edition) { FaultsOnly = FaultsOnly }, earlier));
+
+    private Staged<Plan> Plan(SourceText answers, Asked asked) => Guidance(asked).Then(guidance => Guide.Plan(answers, guidance, new Occasion(Today, Seed, asked.Edition) { FaultsOnly = FaultsOnly }));
+}
+
+/// <summary>What one handbook is to be.</summary>
+internal sealed record Asked(string Id, EditionKind Edition, string Language, ImprintFiles? Imprint);

@@ -1,0 +1,72 @@
+using GuideBuilder.Rendering.Pages;
+
+namespace GuideBuilder.Rendering.Blocks;
+
+/// <summary>What each answer to an open question would change, in a small table, and what the plan takes meanwhile.</summary>
+internal static class FindOutTable
+{
+    /// <summary>The table of what changes, in words what does not, what is assumed until the answer is there, and whether an answer may widen a range.</summary>
+    internal static ImmutableArray<Block> Of(Bindery bindery, FindOut entry)
+    {
+        var none = bindery.Say("no-change");
+        var columns = Columns(bindery, entry);
+        var told = columns.Where(c => c.Cells.Any(p => p.PlainWords != none)).ToList();
+        var same = columns.Except(told).Select(c => bindery.Say(c.Head)).ToList();
+        return
+        [
+            .. told.Count == 0 ? ImmutableArray<Block>.Empty : Make.Grid(
+                bindery,
+                "find-out-caption",
+                ["column-answer", .. told.Select(c => c.Head)],
+                entry.Rows.Select((r, i) => Make.Row(null, [Answer(bindery, entry, r), .. told.Select(c => c.Cells[i])]))),
+            .. same.Count == 0 ? ImmutableArray<Block>.Empty : [Make.Say(bindery, "find-out-same", ("columns", string.Join(", ", same)))],
+            .. entry.Assumed is { } assumed ? [Make.Say(bindery, "find-out-assumed", ("answer", bindery.Answers.Say(assumed, entry.Question)))] : ImmutableArray<Block>.Empty,
+            .. entry.MayWiden ? [Make.Say(bindery, "find-out-may-widen")] : ImmutableArray<Block>.Empty,
+        ];
+    }
+
+    private static List<(string Head, ImmutableArray<Phrase> Cells)> Columns(Bindery bindery, FindOut entry)
+    {
+        ImmutableArray<Phrase> Changes(params string[] kinds) => [.. entry.Rows.Select(r => Changed(bindery, r, kinds))];
+        var lines = entry.Rows.Select(r => Said(bindery, r.Changes.Where(c => c.Item.Kind == "cost"))).ToArray();
+        var costs = Same(bindery, [.. entry.Rows.Select(r => Cost(bindery, r.Cost))]);
+        return
+        [
+            ("column-cost", [.. costs.Select((c, i) => lines[i].IsEmpty ? c : c + Phrase.Of("; ") + lines[i])]),
+            ("column-finish", Same(bindery, [.. entry.Rows.Select(r => Finish(bindery, r.Finish))])),
+            ("column-parties-duties", Changes("party", "step")),
+            ("column-dangers", Changes("hazard")),
+            ("column-consents", Changes("consent")),
+        ];
+    }
+
+    private static Phrase Answer(Bindery bindery, FindOut entry, FindOutRow row) =>
+        Phrase.Of(row.Answer is { } answer ? bindery.Answers.Say(answer, entry.Question) : bindery.Say("answer-not-asked"));
+
+    private static Phrase Cost(Bindery bindery, QuantileRange<decimal>? cost) =>
+        cost is null ? Phrase.Of(bindery.Say("no-change")) : Phrase.Of(bindery.Ranges.Half(ThreePoint.Of(cost.P10, cost.P50, cost.P90)!, bindery.Plan.Money.Currency));
+
+    private static Phrase Finish(Bindery bindery, QuantileRange<LocalDate>? finish) =>
+        finish is null ? Phrase.Of(bindery.Say("no-change")) : bindery.Dates.Range(new(finish.P10, finish.P50, finish.P90));
+
+    // Ranges that read alike are no change that a reader could see.
+    private static ImmutableArray<Phrase> Same(Bindery bindery, ImmutableArray<Phrase> cells) =>
+        cells.Length > 1 && cells.Select(c => c.PlainWords).Distinct(StringComparer.Ordinal).Count() == 1
+            ? [.. cells.Select(_ => Phrase.Of(bindery.Say("no-change")))]
+            : cells;
+
+    private static Phrase Changed(Bindery bindery, FindOutRow row, string[] kinds) =>
+        Said(bindery, row.Changes.Where(c => kinds.Contains(c.Item.Kind) && IsTold(bindery, c.Item))) is { IsEmpty: false } said ? said : Phrase.Of(bindery.Say("no-change"));
+
+    // Of the steps, only the household's own are told here.
+    private static bool IsTold(Bindery bindery, ItemName item) => item.Kind != "step" || bindery.Items.Find(item.Id) is Step { IsDuty: true };
+
+    // What comes in, then what falls away.
+    private static Phrase Said(Bindery bindery, IEnumerable<ItemChange> changes)
+    {
+        var all = changes.ToList();
+        Phrase Named(string label, ItemState state) =>
+            Phrase.Join(", ", all.Where(c => c.State == state).Select(c => bindery.Link(c.Item.Id))) is { IsEmpty: false } items ? bindery.Labels.Compose(label, ("item", items)) : Phrase.Empty;
+        return Phrase.Join("; ", new[] { Named("change-comes-in", ItemState.Settled), Named("change-falls-away", ItemState.RuledOut) }.Where(p => !p.IsEmpty));
+    }
+}

@@ -1,0 +1,41 @@
+using GuideBuilder.Rendering.Pages;
+
+namespace GuideBuilder.Rendering.Blocks;
+
+/// <summary>Why the chosen way is the chosen one.</summary>
+internal static class WayReasons
+{
+    /// <summary>Three lines: how it came to be chosen, what brings it in, and how it stands to the others.</summary>
+    internal static ImmutableArray<Block> Of(Bindery bindery)
+    {
+        var chosen = bindery.Plan.ChosenWay;
+        return Make.List(
+        [
+            Phrase.Of(bindery.Say(IsWished(bindery, chosen.Item.Id) ? "way-why-asked" : chosen.State == ItemState.Settled ? "way-why-settled" : "way-why-open")),
+            bindery.ReadLine(chosen.Because.Reason),
+            Phrase.Of(Beside(bindery, chosen.Item.Id)),
+        ]);
+    }
+
+    private static bool IsWished(Bindery bindery, string way) =>
+        bindery.Plan.Answers.ByName.GetValueOrDefault("wish.way") is { Standing: Standing.Known, Value: Value.Option wished } && wished.Id == way;
+
+    private static string Beside(Bindery bindery, string chosen)
+    {
+        var all = bindery.Plan.Ways.Where(w => w.Figures is not null).ToList();
+        var others = all.Where(w => w.Way.Item.Id != chosen).Select(w => w.Figures!).ToList();
+        if (others.Count == 0 || bindery.Plan.IsBeyond)
+        {
+            return bindery.Say(others.Count == 0 ? "way-why-alone" : "figure-beyond");
+        }
+
+        var own = all.First(w => w.Way.Item.Id == chosen).Figures!;
+        return bindery.Say(
+            "way-why-figures",
+            ("n", Figures.Plain(others.Count)),
+            ("cheaper", Count(bindery, others.Count(o => o.Cost.Likely < own.Cost.Likely))),
+            ("sooner", Count(bindery, others.Count(o => o.Finish.Likely < own.Finish.Likely))));
+    }
+
+    private static string Count(Bindery bindery, int number) => number == 0 ? bindery.Say("none-of-them") : Figures.Plain(number);
+}

@@ -1,0 +1,95 @@
+using System.Text;
+using GuideBuilder.Model;
+using GuideBuilder.Reading;
+using GuideBuilder.Tests.Support;
+
+namespace GuideBuilder.Tests.Reading.Overlays;
+
+public sealed class ImprintReaderTests
+{
+    private const string Firm = "name: A firm\nparties: [electrician]\n";
+
+    [Theory]
+    [InlineData("«hazards»: []", "HB1020")]
+    [InlineData("«cautions»: none", "HB1020")]
+    [InlineData("openning: Hello", "HB1020")]
+    [InlineData("opening: «\"{{ answer \\\"home.address\\\" }}\"»", "HB1130")]
+    [InlineData("prices: {«operator-alteration»: {low: £1, likely: £1, high: £1}}", "HB1129")]
+    [InlineData("prices: {«operator-dig»: {low: £1, likely: £1, high: £1}}", "HB1129")]
+    [InlineData("prices: {«electrician-tials»: {low: £1, likely: £1, high: £1}}", "HB1073")]
+    [InlineData("prices: {electrician-tails: «{low: £3, likely: £2, high: £1, stated-as: inc VAT}»}", "HB1078")]
+    [InlineData("durations: {«site-visit»: {low: 1, likely: 1, high: 1, unit: working days}}", "HB1129")]
+    [InlineData("colours: {links: «blue»}", "HB1132")]
+    [InlineData("logo: «none.svg»", "HB1131")]
+    public void A_wrong_imprint_is_found_where_it_stands(string marked, string code)
+    {
+        var text = Marked.Parse(Firm + marked);
+        var faults = ImprintReader.Over(Content.Guidance, text.As("ours.yaml"), null).Faults;
+
+        Assert.Contains(faults, f => f.Code == code && (text.Marks.Count == 0 || (f.Place.Line, f.Place.Column) == text.Marks[0]));
+    }
+
+    [Theory]
+    [InlineData("network-operator")]
+    [InlineData("supplier")]
+    [InlineData("meter-operator")]
+    [InlineData("building-control")]
+    [InlineData("household")]
+    public void Nobody_prints_under_the_name_of_a_network_a_supplier_or_a_council(string party) =>
+        Assert.Contains(ImprintReader.Over(Content.Guidance, new("ours.yaml", Encoding.UTF8.GetBytes($"name: A firm\nparties: [{party}]\n")), null).Faults, f => f.Code == "HB1128");
+
+    [Theory]
+    [InlineData("<svg xmlns='http://www.w3.org/2000/svg'><script>1</script></svg>")]
+    [InlineData("<svg xmlns='http://www.w3.org/2000/svg'><a href='https://x.example'><path d='M0 0'/></a></svg>")]
+    [InlineData("<svg xmlns='http://www.w3.org/2000/svg'><path d='M0 0' onclick='1'/></svg>")]
+    [InlineData("<svg xmlns='http://www.w3.org/2000/svg'><path d='M0 0' fill='url(https://x.example)'/></svg>")]
+    [InlineData("<svg xmlns='http://www.w3.org/2000/svg'><path d='M0 0' style='fill:red'/></svg>")]
+    [InlineData("<!DOCTYPE svg [<!ENTITY a 'b'>]><svg xmlns='http://www.w3.org/2000/svg'>&a;</svg>")]
+    [InlineData("<svg xmlns='http://www.w3.org/2000/svg'>")]
+    [InlineData("<html/>")]
+    [InlineData("GIF89a")]
+    public void A_logo_that_could_do_more_than_be_seen_is_refused(string logo) => Assert.Contains(WithLogo(Encoding.UTF8.GetBytes(logo)).Faults, f => f.Code == "HB1131");
+
+    [Fact]
+    public void A_picture_keeps_its_pixels_and_loses_what_it_tells()
+    {
+        // One white pixel, with a text chunk that names somebody.
+        const string Head = "89504E470D0A1A0A0000000D49484452000000010000000108000000003A7E9B55";
+        const string Told = "0000000C74455874417574686F7200526F77616E98DDD173";
+        const string Pixels = "0000000A49444154789C63F80F0001010100B138F6140000000049454E44AE426082";
+        var (clean, picture) = (Convert.FromHexString(Head + Pixels), Convert.FromHexString(Head + Told + Pixels));
+        var logo = WithLogo(picture).Value!.Imprint!.Logo!;
+
+        Assert.Equal("image/png", logo.MediaType);
+        Assert.Equal(clean, logo.Bytes.ToArray());
+        Assert.Contains(WithLogo(picture[..^3]).Faults, f => f.Code == "HB1131");
+        picture[20] ^= 1;
+        Assert.Contains(WithLogo(picture).Faults, f => f.Code == "HB1131");
+    }
+
+    [Fact]
+    public void The_customers_edition_needs_an_imprint() =>
+        Assert.Contains(EditionAnswers.Of(Editions.Demo, Content.Guidance, EditionKind.Customer).Faults, f => f.Code == "HB1126");
+
+    [Fact]
+    public void The_public_edition_needs_an_id_of_its_own() =>
+        Assert.Contains(EditionAnswers.Of(Editions.Demo with { Handbook = Editions.Demo.Handbook with { HasOwnId = false } }, Content.Guidance, EditionKind.Public).Faults, f => f.Code == "HB1056");
+
+    [Fact]
+    public void Health_is_printed_after_consent_only() => SmallGuidance.Finds("disclosure.yaml", "- «{id: application, may-print: [health]}»\n", "HB1127");
+
+    [Fact]
+    public void Prices_and_durations_are_laid_over_the_firms_own_lines()
+    {
+        var guidance = Editions.Imprinted;
+        var cost = guidance.Costs.Single(c => c.Id == "electrician-tails");
+
+        Assert.Equal(ThreePoint.Of(280, 340, 460), guidance.Tables.Prices.Single(p => p.Id == cost.Price).Amount);
+        Assert.Equal(["imprint"], cost.Head.Basis.Sources);
+        Assert.Equal(ThreePoint.Of(1, 1, 2), guidance.Steps.Single(s => s.Id == "prepare-tails").Takes.Amount);
+        Assert.Equal(Content.Guidance.Hazards.Length, guidance.Hazards.Length);
+        Assert.Equal(["electrician-tails"], guidance.Imprint!.OwnPrices);
+    }
+
+    private static Staged<Guidance> WithLogo(byte[] logo) => ImprintReader.Over(Content.Guidance, new("ours.yaml", Encoding.UTF8.GetBytes(Firm + "logo: ours.svg\n")), new("ours.svg", logo));
+}

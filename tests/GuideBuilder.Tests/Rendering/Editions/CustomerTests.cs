@@ -1,0 +1,57 @@
+using GuideBuilder.Model;
+using GuideBuilder.Rendering;
+using GuideBuilder.Rendering.Html;
+using GuideBuilder.Tests.Support;
+
+namespace GuideBuilder.Tests.Rendering.Editions;
+
+/// <summary>The customer's edition: an installer's name on the whole book.</summary>
+public sealed class CustomerTests
+{
+    private static BoundBook Book { get; } = Support.Editions.Bind(Support.Editions.Demo, EditionKind.Customer);
+
+    [Theory]
+    [InlineData("index.html", "Rushlight Electrical (an invented firm)")]
+    [InlineData("index.html", "<img alt=\"Rushlight Electrical (an invented firm)\" src=\"data:image/svg+xml;base64,")]
+    [InlineData("index.html", "Ring us before you sign")]
+    [InlineData("scope.html", "not a design, not a quotation, and not a promise on behalf of others")]
+    [InlineData("scope.html", "24 December 2026")]
+    [InlineData("crew-sheet.html", "The fuse box stays off until the electrician has written down polarity and earth.")]
+    [InlineData("crew-sheet.html", "No filling before the jointer releases the hole.")]
+    [InlineData("handover-sheet.html", "Abandoned end")]
+    [InlineData("terms.html", "what the firm says about cancelling, in full")]
+    public void It_says(string page, string words) => Assert.Contains(words, Book.File(page), StringComparison.Ordinal);
+
+    [Fact]
+    public void An_own_price_stands_in_it_as_given_and_names_where_it_comes_from()
+    {
+        Assert.Contains("from £336 to £552, most likely £408", Book.File("scope.html"), StringComparison.Ordinal);
+        Assert.Contains("from Rushlight Electrical (an invented firm)", Book.File("how-this-was-worked-out.html"), StringComparison.Ordinal);
+    }
+
+    // What the edition may not know counts as unknown, and unknown answers only ever add.
+    [Fact]
+    public void An_imprint_takes_no_caution_away()
+    {
+        var (plain, own) = (Support.Editions.Plan(Support.Editions.Demo, EditionKind.Householder), Support.Editions.Plan(Support.Editions.Demo, EditionKind.Customer));
+
+        Findings.AreNone(Present(plain).Except(Present(own)));
+        Findings.AreNone(Present(plain).Where(h => Book.Files.All(f => f.Name != h + ".html")));
+        Assert.Contains("You never touch, open or move", Book.File("index.html"), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("#ffee00", "#ffffff", 4.5)]
+    [InlineData("#101010", "#12181f", 4.5)]
+    [InlineData("#777777", "#ffffff", 4.5)]
+    [InlineData("#0b4a9e", "#ffffff", 4.5)]
+    public void A_colour_is_brought_to_enough_contrast_and_no_further(string colour, string paper, double least)
+    {
+        var enough = Contrast.Enough(colour, paper, least);
+
+        Assert.True(Contrast.Ratio(enough, paper) >= least);
+        Assert.Equal(Contrast.Ratio(colour, paper) >= least, enough == colour);
+    }
+
+    private static IEnumerable<string> Present(Plan plan) => plan.Hazards.Where(h => h.Hazard.IsPresent).Select(h => h.Hazard.Item.Id);
+}
