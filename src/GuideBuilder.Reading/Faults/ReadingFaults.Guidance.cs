@@ -100,7 +100,7 @@ internal static partial class ReadingFaults
 
     /// <summary>Answers for which a table has no row. Example: a soil that can be answered, and no row that stands for it.</summary>
     public static Fault RowMissing(Place place, string example) =>
-        Error("HB1095", place, $"No row of this table stands for the case that {example}.", "Add a row with that `when`, or take the option away.");
+        Error("HB1095", place, $"No row of this table stands for the case that {example}.", "Add a row with that `for-answer`, or take the option away.");
 
     /// <summary>An option that a table of factors leaves out. Example: a region without a factor.</summary>
     public static Fault FactorMissing(Place place, string option, string question) =>

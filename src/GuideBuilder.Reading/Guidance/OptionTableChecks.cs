@@ -44,7 +44,7 @@ internal static class OptionTableChecks
         var rates = guidance.Tables.Vat.DistinctBy(v => v.Id, StringComparer.Ordinal).ToFrozenDictionary(v => v.Id, StringComparer.Ordinal);
         foreach (var price in guidance.Tables.Prices.Where(p => p.StatedAs != VatBasis.Outside && rates.ContainsKey(p.VatKind)))
         {
-            var nations = price.Nations.IsEmpty ? guidance.Nations.Select(n => n.Id) : price.Nations;
+            var nations = guidance.Nations.Select(n => n.Id).Where(n => price.Nations.IsEmpty || price.Nations.Contains(n));
             foreach (var nation in nations.Where(n => !rates[price.VatKind].ByNation.ContainsKey(n)))
             {
                 faults.Add(ReadingFaults.RateMissing(price.Place, price.VatKind, nation));

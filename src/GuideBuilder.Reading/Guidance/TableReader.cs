@@ -57,11 +57,11 @@ internal sealed class TableReader(Desk desk)
 
         return new(table, id, cells.ToFrozenDictionary(StringComparer.Ordinal), basis, fields.Place)
         {
-            When = fields.Has("when") ? desk.Condition(fields, "when", ConditionScope.Rules) : null,
+            When = fields.Has("for-answer") ? desk.Condition(fields, "for-answer", ConditionScope.Rules) : null,
         };
     }
 
-    private static bool IsAboutTheRow(string key) => key is "id" or "when" or "source" or "mark" or "as-at" or "review-by";
+    private static bool IsAboutTheRow(string key) => key is "id" or "for-answer" or "source" or "mark" or "as-at" or "review-by";
 
     private Cell Cell(Node node)
     {

@@ -17,7 +17,7 @@ public sealed class GuidanceFaultTests
         { "content/steps.yaml", "{step: photograph-intake}]", "{step: photograph-intak}]", "content/steps.yaml", "photograph-intak}" },
         { "content/questions/people.yaml", "  data-class: health\n", "", "content/questions/people.yaml", "id: medical-equipment" },
         { "content/hazards.yaml", "  reviewed-by: not yet reviewed\n", "", "content/hazards.yaml", "id: stop-smoke-or-flash" },
-        { "content/tables/soils.yaml", "  when: {ground.soil: {is: chalk}}\n", "", "content/tables/soils.yaml", "id: soil-topsoil" },
+        { "content/tables/soils.yaml", "  for-answer: {ground.soil: {is: chalk}}\n", "", "content/tables/soils.yaml", "id: soil-topsoil" },
         { "content/questions/ground.yaml", "    chalk: {wording:", "    gault: {wording: Gault, weight: 1}\n    chalk: {wording:", "content/tables/soils.yaml", "id: soil-topsoil" },
         { "content/tables/soils.yaml", "{ground.soil: {is: chalk}}", "{ground.soil: {is: clay}}", "content/tables/soils.yaml", "id: soil-chalk" },
         { "content/tables/soils.yaml", "{ground.soil: {is: chalk}}", "{ground.soil: {is: chlak}}", "content/tables/soils.yaml", "chlak" },
