@@ -54,7 +54,7 @@ public sealed class MutationTests
                 mutated => IsWhole(GuidanceReader.Read([.. Files.Select((f, i) => i == mutated.at ? f with { Bytes = mutated.bytes } : f)], SmallGuidance.Root, SmallGuidance.Today)),
                 iter: Sizes.Of("mutated-guidance"));
 
-    private static void IsWhole<T>(Staged<T> staged)
+    internal static void IsWhole<T>(Staged<T> staged)
         where T : class
     {
         Assert.Equal(staged.Value is null, staged.Faults.Any(f => f.Severity == Severity.Error));
