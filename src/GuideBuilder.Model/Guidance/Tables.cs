@@ -14,7 +14,11 @@ public sealed record TableRow(string Table, string Id, FrozenDictionary<string, 
 public sealed record Cell(Quantity? Quantity, string Words, Place Place);
 
 /// <summary>Holidays of one nation: the dates closed, and the last day for which they are certain.</summary>
-public sealed record HolidayList(string Id, ImmutableArray<Holiday> Days, LocalDate KnownUntil, Basis Basis, Place Place);
+public sealed record HolidayList(string Id, ImmutableArray<Holiday> Days, LocalDate KnownUntil, Basis Basis, Place Place)
+{
+    /// <summary>The first day for which they are certain: the first of the year of the first of them; null for an empty list.</summary>
+    public LocalDate? KnownFrom => Days.IsEmpty ? null : new(Days.Min(d => d.Date).Year, 1, 1);
+}
 
 /// <summary>One day on which offices are closed.</summary>
 public sealed record Holiday(LocalDate Date, LocalText Name);

@@ -72,6 +72,7 @@ internal static class PlanData
         }
 
         json.WriteEndArray();
+        WhereData.Write(json, plan);
         Log(json, plan);
     }
 
