@@ -73,6 +73,7 @@ internal static class PlanData
         }
 
         json.WriteEndArray();
+        WhereData.Write(json, plan);
         Log(json, plan);
     }
 

@@ -45,7 +45,7 @@ internal static class StepPage
             : [];
 
     private static ImmutableArray<SideLine> Decided(Bindery bindery, PlannedStep planned) =>
-        planned.Dates is { Done: false } dates && ProspectBlocks.Decided(bindery, dates, planned.Step.Item.Party) is { IsEmpty: false } said ? [Sides.Line(bindery, "left-decided", said)] : [];
+        planned.Dates is { Done: false } dates && ProspectBlocks.Decided(bindery, dates, planned.Step.Item.Id, planned.Step.Item.Party) is { IsEmpty: false } said ? [Sides.Line(bindery, "left-decided", said)] : [];
 
     private static ImmutableArray<SideLine> Spare(Bindery bindery, PlannedStep planned) => planned.Dates switch
     {
