@@ -30,12 +30,13 @@ internal static class Axe
           .flatMap(r => r.nodes.slice(0, 3).map(n => n.html.slice(0, 160) + ' ' + n.any.map(c => c.message).join('; ')))
         """;
 
-    /// <summary>Makes the checker known to an open page, once.</summary>
-    public static Task BringAsync(IPage page) => page.EvaluateAsync(Source);
-
     /// <summary>What is wrong, and what could not be decided, a line a rule.</summary>
-    public static Task<string[]> FindAsync(IPage page) => page.EvaluateAsync<string[]>(Run);
+    public static async Task<string[]> FindAsync(IPage page)
+    {
+        await page.EvaluateAsync(Source);
+        return await page.EvaluateAsync<string[]>(Run);
+    }
 
-    /// <summary>What cannot be told from its ground in the colours that the page wears now; contrast is of lightness alone, so it holds without colour too.</summary>
+    /// <summary>On a page that was checked as a whole: what cannot be told from its ground in the colours that the page wears now; contrast is of lightness alone, so it holds without colour too.</summary>
     public static Task<string[]> ContrastAsync(IPage page) => page.EvaluateAsync<string[]>(Contrast);
 }

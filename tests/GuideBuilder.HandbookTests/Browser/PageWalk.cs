@@ -64,7 +64,6 @@ public sealed class PageWalk(Handbooks handbooks, Chromium chromium)
         await ScriptAsync(page, where, "drawing", PageScripts.Drawn);
         if (!Handbooks.IsWholeBook(visit.Name))
         {
-            await Axe.BringAsync(page);
             Add("axe", where, await Axe.FindAsync(page));
         }
 
