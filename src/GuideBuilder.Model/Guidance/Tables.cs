@@ -5,6 +5,9 @@ public sealed record TableRow(string Table, string Id, FrozenDictionary<string, 
 {
     /// <summary>The quantity in that cell; a missing one is a hole in the guidance that the static check has ruled out, and throws.</summary>
     public Quantity Quantity(string cell) => Cells[cell].Quantity ?? throw new UnreachableException($"{Table}/{Id}/{cell} is not a quantity");
+
+    /// <summary>The answers for which the row stands, where a table has a row for every case; null for a row that is found by its id.</summary>
+    public Condition? When { get; init; }
 }
 
 /// <summary>One cell: a quantity, or words.</summary>

@@ -72,9 +72,9 @@ internal sealed class HistoryReader(Guidance guidance, Unit? currency, DayReach 
     {
         var before = faults.Count;
         var on = fields.Need("on", Values.Date, default);
-        if (faults.Count == before)
+        if (faults.Count == before && fields.Node("on") is { } node)
         {
-            reach.CheckPast(on, fields.Node("on")!.Place);
+            reach.CheckPast(on, node.Place);
         }
 
         return on;

@@ -64,10 +64,13 @@ internal sealed class TableReader(Desk desk)
             cells[entry.Key.Text] = Cell(entry.Value);
         }
 
-        return new(table, id, cells.ToFrozenDictionary(StringComparer.Ordinal), basis, fields.Place);
+        return new(table, id, cells.ToFrozenDictionary(StringComparer.Ordinal), basis, fields.Place)
+        {
+            When = fields.Has("for-answer") ? desk.Condition(fields, "for-answer", ConditionScope.Rules) : null,
+        };
     }
 
-    private static bool IsAboutTheRow(string key) => key is "id" or "source" or "mark" or "as-at" or "review-by";
+    private static bool IsAboutTheRow(string key) => key is "id" or "for-answer" or "source" or "mark" or "as-at" or "review-by";
 
     private Cell Cell(Node node)
     {

@@ -30,6 +30,12 @@ public sealed class DayReachTests
     [InlineData("papers: [{kind: certificate, dated: 1998-05-01}]")]
     public void What_lies_within_reach_is_none_the_worse(string lines) => Assert.Empty(SmallAnswers.Read(SmallAnswers.Around(lines), today: Today).Faults);
 
+    [Theory]
+    [InlineData("log: [site visit]")]
+    [InlineData("log: [{on: , what: noted}]")]
+    [InlineData("log: [{what: noted}]")]
+    public void An_entry_without_a_day_is_a_fault_like_any_other(string lines) => Assert.NotEmpty(SmallAnswers.Read(SmallAnswers.Around(lines), today: Today).Faults);
+
     [Fact]
     public void On_no_day_in_particular_nothing_lies_ahead_or_too_far_off() =>
         Assert.Empty(SmallAnswers.Read(SmallAnswers.Around("dates: {needed-by: 2127-03-15}\nlog: [{on: 2126-11-20, what: noted}]")).Faults);
