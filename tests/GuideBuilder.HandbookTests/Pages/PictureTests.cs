@@ -17,7 +17,7 @@ public sealed class PictureTests
     public void The_README_shows_each_page_at_both_sizes_in_small_files() => Findings.AreNone(
         from page in Pages
         from size in new[] { (Name: "phone", Width: 500), (Name: "laptop", Width: 1280) }
-        let path = $"pictures/{page}-{size.Name}.png"
+        let path = $"tests/shots/{page}-{size.Name}.png"
         let wrong = !File.Exists(Repository.At(path)) ? "is not there (bash tests/pictures)"
             : WidthOf(path) != size.Width ? $"is {WidthOf(path)} wide"
             : new FileInfo(Repository.At(path)).Length is < LeastBytes or > MostBytes ? "is too small or too large"
