@@ -183,7 +183,14 @@ var questionnaire = (function () {
 
   function days(list) {
     var spans = list.map(span);
-    return spans.filter(function (s) { return s.fault; })[0] || spans;
+    var sum = 0;
+    return spans.filter(function (s) { return s.fault; })[0] ||
+      spans.map(function (s, at) { sum += lengthOf(s); return sum > 366 ? fault("year", list[at]) : s; }).filter(function (s) { return s.fault; })[0] || spans;
+  }
+
+  function lengthOf(span) {
+    var ends = [span[0], span[span.length - 1]].map(function (day) { return Date.UTC(+day.slice(0, 4), day.slice(5, 7) - 1, +day.slice(8)); });
+    return Math.round((ends[1] - ends[0]) / 86400000) + 1;
   }
 
   function isUnknown(question, written) {

@@ -15,7 +15,7 @@ internal static class Guide
 
     /// <summary>From an answers file to a plan of its edition, which knows no more than the edition may print.</summary>
     internal static Staged<Plan> Plan(SourceText answers, Guidance guidance, Occasion occasion) =>
-        AnswerReader.Read(answers, guidance)
+        AnswerReader.Read(answers, guidance, occasion.Today)
             .Then(given => EditionAnswers.Of(given, guidance, occasion.Edition))
             .Then(told => FactDeriver.Derive(told, guidance))
             .Then(facts => Planner.Plan(facts, guidance, OfEdition(occasion, guidance)));

@@ -19,6 +19,7 @@ internal static class WherePrinter
             .. where.Next.Select(n => $"Next: {n.Step}, by {ValueText.Of(n.By)}"),
             .. where.Gates.Where(g => g.State != GateState.Done).Select(g => $"Before {g.Payment}: {g.Step}, {Words(g.State)}{(g.Expected is { } day ? $", expected {ValueText.Of(day)}" : "")}"),
             .. plan.Schedule.Meetings.Where(m => m.IsHeld).Select(m => $"Not to be fixed yet: {m.Meeting}, until {string.Join(", ", m.HeldFor)}"),
+            .. plan.Schedule.Meetings.SelectMany(m => m.DropOuts.Select(d => DropOut(m, d))),
             .. Prospect(plan),
         ];
     }
@@ -30,6 +31,12 @@ internal static class WherePrinter
         {
             console.Write(new Paragraph(line + Environment.NewLine));
         }
+    }
+
+    private static string DropOut(MeetingDay meeting, DropOut dropOut)
+    {
+        var others = dropOut.CallOff.Select(c => $"{c.Party} by {ValueText.Of(c.FreeUntil)}{(c.Costs.IsEmpty ? "" : $", or pay {string.Join(", ", c.Costs)}")}");
+        return $"If {dropOut.Party} drops out of {meeting.Meeting}: call off {(dropOut.CallOff.IsEmpty ? "nobody" : string.Join("; ", others))}. Next possible day {ValueText.Of(dropOut.NextDay)}";
     }
 
     private static IEnumerable<string> Prospect(Plan plan)

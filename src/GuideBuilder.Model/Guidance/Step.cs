@@ -31,6 +31,9 @@ public sealed record Step(
     /// <summary>The happening in a log that speaks of this step even where it does not name it; null for none.</summary>
     public LoggedAs? LoggedAs { get; init; }
 
+    /// <summary>The steps of which each shows, once it is done, that this one is done as well: nobody answers what was not asked.</summary>
+    public ImmutableArray<string> DoneWith { get; init; } = [];
+
     /// <summary>Whether it must be done again for each new day of a meeting that it has to come shortly before.</summary>
     public bool EachTime { get; init; }
 

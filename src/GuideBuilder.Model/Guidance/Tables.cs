@@ -5,13 +5,20 @@ public sealed record TableRow(string Table, string Id, FrozenDictionary<string, 
 {
     /// <summary>The quantity in that cell; a missing one is a hole in the guidance that the static check has ruled out, and throws.</summary>
     public Quantity Quantity(string cell) => Cells[cell].Quantity ?? throw new UnreachableException($"{Table}/{Id}/{cell} is not a quantity");
+
+    /// <summary>The answers for which the row stands, where a table has a row for every case; null for a row that is found by its id.</summary>
+    public Condition? When { get; init; }
 }
 
 /// <summary>One cell: a quantity, or words.</summary>
 public sealed record Cell(Quantity? Quantity, string Words, Place Place);
 
 /// <summary>Holidays of one nation: the dates closed, and the last day for which they are certain.</summary>
-public sealed record HolidayList(string Id, ImmutableArray<Holiday> Days, LocalDate KnownUntil, Basis Basis, Place Place);
+public sealed record HolidayList(string Id, ImmutableArray<Holiday> Days, LocalDate KnownUntil, Basis Basis, Place Place)
+{
+    /// <summary>The first day for which they are certain: the first of the year of the first of them; null for an empty list.</summary>
+    public LocalDate? KnownFrom => Days.IsEmpty ? null : new(Days.Min(d => d.Date).Year, 1, 1);
+}
 
 /// <summary>One day on which offices are closed.</summary>
 public sealed record Holiday(LocalDate Date, LocalText Name);

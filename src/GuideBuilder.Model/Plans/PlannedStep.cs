@@ -21,6 +21,9 @@ public sealed record StepDates(
     /// <summary>What kind of thing decides the start.</summary>
     public Decider Decider { get; init; }
 
+    /// <summary>The other turn of its meeting that waits for what decides the start; null where it waits itself.</summary>
+    public string? Via { get; init; }
+
     /// <summary>The day from which it could start if the calendars of its crews did not ask for a later one.</summary>
     public LocalDate FreeFrom { get; init; }
 }

@@ -4,13 +4,13 @@ namespace GuideBuilder.Planning.Calendars;
 public static class WorkingCalendars
 {
     /// <summary>
-    /// A calendar of weekdays less holidays (null for a party that keeps none) less unavailable days. Holidays after the list's last known day,
-    /// up to the end of a year, are closed by rule; known until stays the list's.
+    /// A calendar of weekdays less holidays (null for a party that keeps none) less unavailable days. Before the first and after the last day that the list knows,
+    /// holidays are closed by rule in the years of the reach; known until stays the list's.
     /// </summary>
-    public static WorkingCalendar Of(string id, IEnumerable<IsoDayOfWeek> weekdays, HolidayList? holidays, IEnumerable<LocalDate> unavailable, int lastYear) => new(
+    public static WorkingCalendar Of(string id, IEnumerable<IsoDayOfWeek> weekdays, HolidayList? holidays, IEnumerable<LocalDate> unavailable, DateInterval reach) => new(
         id,
         weekdays.ToFrozenSet(),
-        unavailable.Concat(holidays is null ? [] : Closed(holidays, lastYear)).ToFrozenSet(),
+        unavailable.Concat(holidays is null ? [] : Closed(holidays, reach)).ToFrozenSet(),
         holidays?.KnownUntil ?? LocalDate.MaxIsoValue);
 
     /// <summary>The same calendar without one weekday and without the days before its closed days: for those who would rather not be left without supply over a weekend or holiday.</summary>
@@ -21,10 +21,9 @@ public static class WorkingCalendars
         Closed = calendar.Closed.Concat(calendar.Closed.Select(d => d.PlusDays(-1))).ToFrozenSet(),
     };
 
-    private static IEnumerable<LocalDate> Closed(HolidayList holidays, int lastYear)
+    private static IEnumerable<LocalDate> Closed(HolidayList holidays, DateInterval reach)
     {
-        var first = holidays.KnownUntil.Year;
-        var byRule = Enumerable.Range(first, Math.Max(0, lastYear - first + 1)).SelectMany(y => HolidayRules.Of(holidays.Id, y)).Where(d => d > holidays.KnownUntil);
-        return holidays.Days.Select(d => d.Date).Concat(byRule);
+        var byRule = Enumerable.Range(reach.Start.Year, reach.End.Year - reach.Start.Year + 1).SelectMany(y => HolidayRules.Of(holidays.Id, y));
+        return holidays.Days.Select(d => d.Date).Concat(byRule.Where(d => d < holidays.KnownFrom || d > holidays.KnownUntil));
     }
 }

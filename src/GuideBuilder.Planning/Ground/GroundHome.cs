@@ -58,7 +58,7 @@ internal sealed class GroundHome(GroundFigures figures, Inputs inputs)
 
     public Quantity? Dug => (HoleVolume?.Base + TrenchVolume?.Base).Of("m³");
 
-    public Soil? Soil => Soil.Answered(figures, inputs.Option(SoilQuestion));
+    public Soil? Soil => Soil.Answered(figures, inputs.Lookup);
 
     /// <summary>Yes, no, or null when nobody knows.</summary>
     public bool? Wet => inputs.Option(WetQuestion) switch

@@ -21,7 +21,7 @@ public sealed record Soil(TableRow Row)
     /// <summary>The soil of that name (clay, made-ground …), or null.</summary>
     public static Soil? Find(GroundFigures figures, string name) => figures.Row("soil-" + name) is { } row ? new(row) : null;
 
-    /// <summary>The soil that stands for an answer to ground.soil, or null.</summary>
-    public static Soil? Answered(GroundFigures figures, string? answer) =>
-        answer is not null && figures.Group("soil-").FirstOrDefault(r => r.Words("answer") == answer) is { } row ? new(row) : null;
+    /// <summary>The soil whose row stands for the answers, or null while none is known.</summary>
+    public static Soil? Answered(GroundFigures figures, Lookup lookup) =>
+        figures.Group("soil-").FirstOrDefault(r => r.When is { } when && Judge.Of(when, lookup).Truth == Truth.Holds) is { } row ? new(row) : null;
 }

@@ -7,50 +7,48 @@ internal sealed class Arrows
     private readonly Rows _rows;
     private readonly int[] _heads;
 
-    public Arrows(int count, (int From, int To, BoundKind Kind)[] arrows, Func<(int From, int To, BoundKind Kind), int> tail, Func<(int From, int To, BoundKind Kind), int> head)
+    /// <summary>An arrow for each bound from its tail to its head; a negative tail leaves it out.</summary>
+    public Arrows(int count, Bound[] bounds, Func<Bound, int> tail, Func<Bound, int> head)
     {
         _count = count;
-        _rows = Rows.Of(count, arrows, tail);
-        _heads = [.. arrows.Select(head)];
+        _rows = Rows.Of(count, bounds, tail);
+        _heads = Array.ConvertAll(bounds, b => head(b));
     }
 
-    /// <summary>All places, each before those that its arrows lead to as far as no circle forbids: the order of leaving them in depth-first search, reversed.</summary>
-    public int[] Reversed(IEnumerable<int> from)
+    /// <summary>All places, each before those that its arrows lead to as far as no circle forbids: the order of leaving them in depth-first search from the last place to the first, reversed.</summary>
+    public int[] Reversed()
     {
-        var left = new List<int>(_count);
-        var seen = new bool[_count];
-        foreach (var root in from)
+        var left = new int[_count];
+        var (free, seen, path) = (_count, new bool[_count], new Stack<(int Place, int Next)>());
+        for (var root = _count - 1; root >= 0; root--)
         {
-            Search(root, seen, left.Add);
+            Search(root, seen, path, place => left[--free] = place);
         }
 
-        left.Reverse();
-        return [.. left];
+        return left;
     }
 
     /// <summary>Numbers every place by the search that reached it, searches starting in the order given.</summary>
     public int[] Roots(IEnumerable<int> from)
     {
         var number = new int[_count];
-        var seen = new bool[_count];
-        var next = 0;
+        var (next, seen, path) = (0, new bool[_count], new Stack<(int Place, int Next)>());
         foreach (var root in from.Where(r => !seen[r]))
         {
-            Search(root, seen, place => number[place] = next);
+            Search(root, seen, path, place => number[place] = next);
             next++;
         }
 
         return number;
     }
 
-    private void Search(int root, bool[] seen, Action<int> leave)
+    private void Search(int root, bool[] seen, Stack<(int Place, int Next)> path, Action<int> leave)
     {
         if (seen[root])
         {
             return;
         }
 
-        var path = new Stack<(int Place, int Next)>();
         path.Push((root, 0));
         seen[root] = true;
         while (path.TryPop(out var at))

@@ -1,7 +1,7 @@
 namespace GuideBuilder.Planning.Sequence;
 
 /// <summary>What a bound does: the first two raise the start of the activity it points at, the last raises its finish.</summary>
-internal enum BoundKind
+internal enum BoundKind : byte
 {
     /// <summary>Starts after the other has finished.</summary>
     FinishToStart,

@@ -9,34 +9,33 @@ internal sealed class Cells
         var groups = new Dictionary<(string Group, LocalDate? Own), int>();
         var given = activities.Where(a => a is { Group: not null, IsGiven: true }).ToLookup(a => a.Group!, a => a.PinnedStart!.Value, StringComparer.Ordinal);
         Of = new int[activities.Length];
-        var members = new List<List<int>>();
+        var count = 0;
         for (var i = 0; i < activities.Length; i++)
         {
             var a = activities[i];
             if (a.Group is null || a.IsDone || !groups.TryGetValue((a.Group, OwnDay(a, given)), out Of[i]))
             {
-                Of[i] = members.Count;
-                members.Add([]);
+                Of[i] = count++;
             }
 
-            members[Of[i]].Add(i);
             if (a.Group is not null && !a.IsDone)
             {
                 groups[(a.Group, OwnDay(a, given))] = Of[i];
             }
         }
 
-        Members = [.. members.Select(m => m.ToArray())];
+        var rows = Rows.Of(count, Of, cell => cell);
+        Members = [.. Enumerable.Range(0, count).Select(c => rows[c].ToArray())];
         Tables = [.. Members.Select(m => TableOf(compiled, m))];
         Fixed = [.. Members.Select(m => FixedDay(compiled, m))];
-        Release = [.. Members.Select(m => m.Length == 1 ? compiled.Release[m[0]] : m.Max(i => compiled.Release[i]))];
+        Release = [.. Members.Select(m => ReleaseOf(compiled, m))];
         ReleaseDriver = [.. Members.Select((m, c) => DriverOf(compiled, m, Release[c]))];
     }
 
     /// <summary>A cell of which only those members are present; at least one.</summary>
     public static CellPart Part(CompiledNetwork compiled, int[] members)
     {
-        var release = members.Max(m => compiled.Release[m]);
+        var release = ReleaseOf(compiled, members);
         return new(members, TableOf(compiled, members), release, DriverOf(compiled, members, release));
     }
 
@@ -65,8 +64,21 @@ internal sealed class Cells
     private static LocalDate? OwnDay(Activity a, ILookup<string, LocalDate> given) =>
         a.PinnedStart is { } day && day != given[a.Group!].Max() ? day : null;
 
+    private static int ReleaseOf(CompiledNetwork compiled, int[] members)
+    {
+        var release = 0;
+        foreach (var m in members)
+        {
+            release = Math.Max(release, compiled.Release[m]);
+        }
+
+        return release;
+    }
+
     private static int DriverOf(CompiledNetwork compiled, int[] members, int release) =>
-        release == compiled.Horizon.StartDay ? ForwardPass.Release : -2 - Array.Find(members, m => compiled.Release[m] == release);
+        release == compiled.Horizon.StartDay ? ForwardPass.Release : -2 - ReleasedOn(compiled, members, release);
+
+    private static int ReleasedOn(CompiledNetwork compiled, int[] members, int release) => Array.Find(members, m => compiled.Release[m] == release);
 
     private static DayTable TableOf(CompiledNetwork compiled, int[] members)
     {
@@ -75,6 +87,11 @@ internal sealed class Cells
             return compiled.Tables[members[0]];
         }
 
+        return TableOfSeveral(compiled, members);
+    }
+
+    private static DayTable TableOfSeveral(CompiledNetwork compiled, int[] members)
+    {
         var distinct = members.Select(m => compiled.Tables[m]).Distinct().ToArray();
         return distinct.Length == 1 ? distinct[0] : compiled.Horizon.Shared(distinct);
     }

@@ -11,7 +11,7 @@ public sealed class CompiledNetwork
         Network = network;
         Horizon = horizon;
         var activities = network.Activities;
-        Index = activities.Select((a, i) => (a.Id, i)).ToDictionary(x => x.Id, x => x.i, StringComparer.Ordinal);
+        Index = IndexOf(activities);
         Tables = [.. activities.Select(a => horizon.Table(a.Calendar))];
         Days = [.. activities.Select(a => a.Days)];
         IsDone = [.. activities.Select(a => a.IsDone)];
@@ -23,7 +23,7 @@ public sealed class CompiledNetwork
         Incoming = Rows.Of(activities.Length, Bounds, b => b.To);
         Outgoing = Rows.Of(activities.Length, Bounds, b => b.From);
         Order = Components.Order(this);
-        Sequence = [.. Enumerable.Range(0, Order.Count).SelectMany(c => Order[c].ToArray()).SelectMany(c => Cells.Members[c])];
+        Sequence = SequenceOf(Cells, Order);
         _ring = new(() => Rings.Find(this));
     }
 
@@ -86,11 +86,51 @@ public sealed class CompiledNetwork
 
     private int FinishOf(Activity a) => a.PinnedFinish is { } d ? Horizon.Day(d) + (a.Days > 0 ? 1 : 0) : Free;
 
-    private Bound[] BoundsOf(Network network) =>
-    [
-        .. network.Precedences.Select(p => Precedes(p, IndexOf(p.From), IndexOf(p.To))),
-        .. network.Maximals.Select(m => new Bound(IndexOf(m.Later), IndexOf(m.Earlier), BoundKind.Within, m.Days, Horizon.Table(m.Calendar), false)),
-    ];
+    private static Dictionary<string, int> IndexOf(ImmutableArray<Activity> activities)
+    {
+        var index = new Dictionary<string, int>(activities.Length, StringComparer.Ordinal);
+        for (var i = 0; i < activities.Length; i++)
+        {
+            index.Add(activities[i].Id, i);
+        }
+
+        return index;
+    }
+
+    private static int[] SequenceOf(Cells cells, Components order)
+    {
+        var sequence = new int[cells.Of.Length];
+        var next = 0;
+        for (var c = 0; c < order.Count; c++)
+        {
+            foreach (var cell in order[c])
+            {
+                cells.Members[cell].CopyTo(sequence, next);
+                next += cells.Members[cell].Length;
+            }
+        }
+
+        return sequence;
+    }
+
+    // In arrays of their size from the start: a large network has tens of thousands.
+    private Bound[] BoundsOf(Network network)
+    {
+        var (precedences, maximals) = (network.Precedences, network.Maximals);
+        var bounds = new Bound[precedences.Length + maximals.Length];
+        for (var i = 0; i < precedences.Length; i++)
+        {
+            bounds[i] = Precedes(precedences[i], IndexOf(precedences[i].From), IndexOf(precedences[i].To));
+        }
+
+        for (var i = 0; i < maximals.Length; i++)
+        {
+            var m = maximals[i];
+            bounds[precedences.Length + i] = new Bound(IndexOf(m.Later), IndexOf(m.Earlier), BoundKind.Within, m.Days, Horizon.Table(m.Calendar), false);
+        }
+
+        return bounds;
+    }
 
     private Bound Precedes(Precedence p, int from, int to) => new(
         from,

@@ -20,37 +20,54 @@ internal sealed class Components
     /// <summary>Finds the components (Kosaraju's two searches) and orders the cells of each by its precedences, as far as those go one way.</summary>
     public static Components Order(CompiledNetwork compiled)
     {
-        var cells = compiled.Cells;
-        var arrows = compiled.Bounds.Select(b => (From: cells.Of[b.From], To: cells.Of[b.To], b.Kind)).Where(a => cells.Fixed[a.To] == CompiledNetwork.Free).ToArray();
-        var ahead = new Arrows(cells.Count, arrows, a => a.From, a => a.To);
-        var back = new Arrows(cells.Count, arrows, a => a.To, a => a.From);
-        var plain = new Arrows(cells.Count, [.. arrows.Where(a => a.Kind != BoundKind.Within)], a => a.From, a => a.To);
-        var rank = new int[cells.Count];
-        foreach (var (cell, place) in plain.Reversed(Enumerable.Range(0, cells.Count).Reverse()).Select((c, i) => (c, i)))
+        var (cells, bounds) = (compiled.Cells, compiled.Bounds);
+
+        // What the log holds fast is bound by nothing.
+        bool Binds(Bound b) => cells.Fixed[cells.Of[b.To]] == CompiledNetwork.Free;
+        int From(Bound b) => cells.Of[b.From];
+        int To(Bound b) => cells.Of[b.To];
+        var left = new Arrows(cells.Count, bounds, b => Binds(b) ? From(b) : -1, To).Reversed();
+        var component = new Arrows(cells.Count, bounds, b => Binds(b) ? To(b) : -1, From).Roots(left);
+
+        // Without longest waits the order of the precedences is that of all arrows.
+        var ranked = Array.Exists(bounds, b => b.Kind == BoundKind.Within)
+            ? new Arrows(cells.Count, bounds, b => Binds(b) && b.Kind != BoundKind.Within ? From(b) : -1, To).Reversed()
+            : left;
+        var (order, starts) = Divided(ranked, component);
+        var again = new bool[starts.Length - 1];
+        for (var c = 0; c < again.Length; c++)
         {
-            rank[cell] = place;
+            again[c] = starts[c + 1] - starts[c] > 1;
         }
 
-        var component = back.Roots(ahead.Reversed(Enumerable.Range(0, cells.Count).Reverse()));
-        var order = Enumerable.Range(0, cells.Count).OrderBy(c => component[c]).ThenBy(c => rank[c]).ToArray();
-        var count = cells.Count == 0 ? 0 : component.Max() + 1;
-        var starts = new int[count + 1];
+        foreach (var b in bounds.Where(b => From(b) == To(b) && Binds(b)))
+        {
+            again[component[From(b)]] = true;
+        }
+
+        return new(order, starts, again);
+    }
+
+    // The cells component by component, each in the order given, and where each component begins.
+    private static (int[] Cells, int[] Starts) Divided(int[] ranked, int[] component)
+    {
+        var starts = new int[(component.Length == 0 ? 0 : component.Max() + 1) + 1];
         foreach (var c in component)
         {
             starts[c + 1]++;
         }
 
-        var again = starts.Skip(1).Select(n => n > 1).ToArray();
-        for (var c = 0; c < count; c++)
+        for (var c = 1; c < starts.Length; c++)
         {
-            starts[c + 1] += starts[c];
+            starts[c] += starts[c - 1];
         }
 
-        foreach (var a in arrows.Where(a => a.From == a.To))
+        var (next, order) = (starts.AsSpan().ToArray(), new int[ranked.Length]);
+        foreach (var cell in ranked)
         {
-            again[component[a.From]] = true;
+            order[next[component[cell]]++] = cell;
         }
 
-        return new(order, starts, again);
+        return (order, starts);
     }
 }

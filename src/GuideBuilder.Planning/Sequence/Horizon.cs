@@ -5,9 +5,6 @@ namespace GuideBuilder.Planning.Sequence;
 /// <summary>The days that a plan may use, as numbers: from three years before its start (for what should have begun already) to three years after. Keeps the tables of its calendars, so that many networks may share them; safe from several threads.</summary>
 public sealed class Horizon
 {
-    /// <summary>How many years it reaches to either side of the start.</summary>
-    public const int Years = 3;
-
     private readonly ConcurrentDictionary<WorkingCalendar, DayTable> _tables = new();
     private readonly ConcurrentDictionary<string, DayTable> _shared = new(StringComparer.Ordinal);
     private readonly LocalDate _origin;
@@ -17,8 +14,8 @@ public sealed class Horizon
     /// <summary>The horizon of a plan that starts on a day.</summary>
     public Horizon(LocalDate start)
     {
-        _origin = start.PlusYears(-Years);
-        _length = Period.DaysBetween(_origin, start.PlusYears(Years)) + 1;
+        _origin = PlanReach.Of(start).Start;
+        _length = Period.DaysBetween(_origin, PlanReach.Of(start).End) + 1;
         Start = start;
         StartDay = Day(start);
     }

@@ -30,9 +30,18 @@ internal static class Slack
     private static int FreeStart(CompiledNetwork net, int cell, Forward forward, int end)
     {
         var members = net.Cells.Members[cell];
-        return net.Cells.Fixed[cell] != CompiledNetwork.Free
-            ? forward.Starts[members[0]]
-            : net.Cells.Tables[cell].OnOrBefore(members.Min(m => BackwardPass.CapOf(net, m, forward.Starts, forward.Finishes, end)));
+        if (net.Cells.Fixed[cell] != CompiledNetwork.Free)
+        {
+            return forward.Starts[members[0]];
+        }
+
+        var cap = int.MaxValue;
+        foreach (var m in members)
+        {
+            cap = Math.Min(cap, BackwardPass.CapOf(net, m, forward.Starts, forward.Finishes, end));
+        }
+
+        return net.Cells.Tables[cell].OnOrBefore(cap);
     }
 
     private static GroupFloat? GroupOf(CompiledNetwork net, int cell, Forward forward, Latest latest)

@@ -22,8 +22,21 @@ internal static class LogPins
             }
         }
 
+        Imply(pins, steps);
         return pins.ToFrozenDictionary(StringComparer.Ordinal);
     }
+
+    // What shows that another step is done gives that step its own day, the first of several, unless the log speaks of it.
+    private static void Imply(Dictionary<string, Pin> pins, IReadOnlyList<Step> steps)
+    {
+        var unsaid = steps.Where(s => !s.DoneWith.IsEmpty && pins.GetValueOrDefault(s.Id)?.Done is null).ToArray();
+        while (unsaid.FirstOrDefault(s => Shown(s, pins) is { } day && !(pins.GetValueOrDefault(s.Id)?.Done <= day)) is { } step)
+        {
+            pins[step.Id] = Pin.None with { Done = Shown(step, pins) };
+        }
+    }
+
+    private static LocalDate? Shown(Step step, Dictionary<string, Pin> pins) => step.DoneWith.Select(id => pins.GetValueOrDefault(id)?.Done).Min();
 
     private static Pin After(LogEvent entry, Step step, Pin pin) => entry.What switch
     {

@@ -1,4 +1,3 @@
-using GuideBuilder.Planning.Sequence;
 using GuideBuilder.Planning.Ways;
 
 namespace GuideBuilder.Planning.Steps;
@@ -48,7 +47,7 @@ internal static class MeetingPlanner
     private static LocalDate NextDay(LocalDate day, Step failed, Step[] ahead, PartyCalendars calendars)
     {
         var shared = ahead.Select(calendars.Of).ToArray();
-        var (next, last) = (LocalDate.Max(calendars.Again(failed, day), day.PlusDays(1)), day.PlusYears(Horizon.Years));
+        var (next, last) = (LocalDate.Max(calendars.Again(failed, day), day.PlusDays(1)), day.PlusYears(PlanReach.Years));
         while (next < last && !shared.All(c => c.IsOpen(next)))
         {
             next = next.PlusDays(1);

@@ -1,6 +1,5 @@
 using System.Collections.Concurrent;
 using GuideBuilder.Planning.Calendars;
-using GuideBuilder.Planning.Sequence;
 
 namespace GuideBuilder.Planning.Steps;
 
@@ -17,8 +16,9 @@ internal sealed class PartyCalendars
     /// <summary>The calendars of every party that has a working day, for plans that start on a day.</summary>
     public static PartyCalendars Of(ImmutableArray<Party> parties, HolidayList holidays, AnswerSet answers, LocalDate start)
     {
-        var (away, lastYear) = (Away(answers), start.PlusYears(Horizon.Years).Year);
-        var working = parties.Where(p => !p.Works.IsEmpty).Select(p => OfParty(p, holidays, away, lastYear)).ToArray();
+        var reach = PlanReach.Of(start);
+        var away = Away(answers, reach);
+        var working = parties.Where(p => !p.Works.IsEmpty).Select(p => OfParty(p, holidays, away, reach)).ToArray();
         return new(
             working.ToFrozenDictionary(c => c.Id, StringComparer.Ordinal),
             working.ToFrozenDictionary(c => c.Id, c => InMeetings(c, away, Known.Option(answers, "dates.avoid-fridays") == "yes"), StringComparer.Ordinal));
@@ -47,9 +47,9 @@ internal sealed class PartyCalendars
     /// <summary>The days in which a lag is counted.</summary>
     public WorkingCalendar OfLag(DayCount of, string? whose) => of == DayCount.WorkingDays && whose is not null && Has(whose) ? Of(whose) : WorkingCalendar.EveryDay;
 
-    private static WorkingCalendar OfParty(Party party, HolidayList holidays, LocalDate[] away, int lastYear) => party.Id == Party.Household
-        ? WorkingCalendars.Of(party.Id, WorkingCalendar.EveryDay.Weekdays, null, away, lastYear)
-        : WorkingCalendars.Of(party.Id, party.Works, party.KeepsHolidays ? holidays : null, [], lastYear);
+    private static WorkingCalendar OfParty(Party party, HolidayList holidays, LocalDate[] away, DateInterval reach) => party.Id == Party.Household
+        ? WorkingCalendars.Of(party.Id, WorkingCalendar.EveryDay.Weekdays, null, away, reach)
+        : WorkingCalendars.Of(party.Id, party.Works, party.KeepsHolidays ? holidays : null, [], reach);
 
     // Only a party with another weekday to offer can spare its Fridays.
     private static WorkingCalendar InMeetings(WorkingCalendar own, LocalDate[] away, bool noFridays)
@@ -62,6 +62,6 @@ internal sealed class PartyCalendars
     private static WorkingCalendar Shared(WorkingCalendar one, WorkingCalendar other) => new(
         one.Id, one.Weekdays.Intersect(other.Weekdays).ToFrozenSet(), one.Closed.Union(other.Closed).ToFrozenSet(), LocalDate.Min(one.KnownUntil, other.KnownUntil));
 
-    private static LocalDate[] Away(AnswerSet answers) =>
-        Known.Of(answers, "dates.away") is Value.Days days ? [.. days.Spans.SelectMany(s => s).Distinct().Order()] : [];
+    private static LocalDate[] Away(AnswerSet answers, DateInterval reach) =>
+        Known.Of(answers, "dates.away") is Value.Days days ? [.. days.Spans.Select(s => s.Intersection(reach)).OfType<DateInterval>().SelectMany(s => s).Distinct().Order()] : [];
 }

@@ -27,6 +27,7 @@ internal static class StepDating
             timing.Driver.From)
         {
             Decider = DeciderOf(timing.Driver.Kind),
+            Via = timing.Driver.Via,
             FreeFrom = timing.Driver.Free,
         };
     }

@@ -3,6 +3,8 @@ namespace GuideBuilder.Reading;
 /// <summary>Reads the value of one answer in the form that its question asks for.</summary>
 internal sealed class AnswerValue(Question question, FaultList faults)
 {
+    private const int DaysOfAYear = 366;
+
     /// <summary>The value, or null with the fault added.</summary>
     public Value? Read(Node node)
     {
@@ -67,10 +69,30 @@ internal sealed class AnswerValue(Question question, FaultList faults)
         return amount;
     }
 
-    private Value.Days Days(Node node) => new(
-        IsNone(node)
-            ? []
-            : [.. Items(node).Select(item => Values.Single(item, faults) is { } text ? Dates.ReadSpan(text, item.Place, faults) : null).OfType<DateInterval>()]);
+    private Value.Days Days(Node node)
+    {
+        var spans = ImmutableArray.CreateBuilder<DateInterval>();
+        var days = 0L;
+        foreach (var item in IsNone(node) ? [] : Items(node))
+        {
+            if (Values.Single(item, faults) is { } text && Dates.ReadSpan(text, item.Place, faults) is { } span)
+            {
+                spans.Add(span);
+                CheckSum(days, days += span.Length, item.Place, text);
+            }
+        }
+
+        return new(spans.ToImmutable());
+    }
+
+    // Told once, of the span that is too much.
+    private void CheckSum(long before, long days, Place place, string text)
+    {
+        if (before <= DaysOfAYear && days > DaysOfAYear)
+        {
+            faults.Add(ReadingFaults.MoreThanAYear(place, text, days, DaysOfAYear));
+        }
+    }
 
     private static bool IsNone(Node node) => node is Scalar { Text: Value.Several.None };
 

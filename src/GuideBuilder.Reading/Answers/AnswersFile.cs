@@ -1,7 +1,7 @@
 namespace GuideBuilder.Reading;
 
 /// <summary>Reads the sections of one answers file.</summary>
-internal sealed class AnswersFile(string path, Node root, Guidance guidance, FaultList faults)
+internal sealed class AnswersFile(string path, Node root, Guidance guidance, DayReach reach, FaultList faults)
 {
     private string FileName => path[(path.LastIndexOfAny(['/', '\\']) + 1)..];
 
@@ -23,7 +23,8 @@ internal sealed class AnswersFile(string path, Node root, Guidance guidance, Fau
         }
 
         SupplyNumberCheck.Check(answers, guidance.Tables, faults);
-        var history = new HistoryReader(guidance, Currency(answers), faults);
+        reach.Check(answers);
+        var history = new HistoryReader(guidance, Currency(answers), reach, faults);
         var set = new AnswerSet(
             FileName,
             handbook,

@@ -1,7 +1,7 @@
 namespace GuideBuilder.Reading;
 
 /// <summary>Reads the entries of <c>papers</c> and <c>log</c>; sums are in the currency of the nation, where it is known.</summary>
-internal sealed class HistoryReader(Guidance guidance, Unit? currency, FaultList faults)
+internal sealed class HistoryReader(Guidance guidance, Unit? currency, DayReach reach, FaultList faults)
 {
     /// <summary>The paper in an entry.</summary>
     public Paper ReadPaper(Node node)
@@ -26,16 +26,16 @@ internal sealed class HistoryReader(Guidance guidance, Unit? currency, FaultList
     public LogEvent ReadEvent(Node node)
     {
         var fields = new Fields(node, "a log entry", faults);
-        var on = fields.Need("on", Values.Date, default);
+        var on = Happened(fields);
         var what = fields.Need("what", Values.OneOf(LogWords.Happenings), LogKind.Noted);
         var happened = new LogEvent(
             on,
             what,
             Reference(fields, "step", "step", guidance.Steps),
             Reference(fields, "party", "party", guidance.Parties),
-            what == LogKind.DateGiven ? NotBefore(on, fields, "date") : fields.FindDate("date"),
+            what == LogKind.DateGiven ? Ahead(on, fields, "date") : fields.FindDate("date"),
             Sum(fields),
-            NotBefore(on, fields, "valid-until"),
+            Ahead(on, fields, "valid-until"),
             fields.FindLine("reference"),
             fields.Node("note") is { } note ? Values.Words(note, faults) : null,
             fields.Place)
@@ -66,6 +66,30 @@ internal sealed class HistoryReader(Guidance guidance, Unit? currency, FaultList
         {
             faults.Add(ReadingFaults.DateOnlyWhenGiven(date.Place));
         }
+    }
+
+    private LocalDate Happened(Fields fields)
+    {
+        var before = faults.Count;
+        var on = fields.Need("on", Values.Date, default);
+        if (faults.Count == before && fields.Node("on") is { } node)
+        {
+            reach.CheckPast(on, node.Place);
+        }
+
+        return on;
+    }
+
+    private LocalDate? Ahead(LocalDate on, Fields fields, string key)
+    {
+        var before = faults.Count;
+        var day = NotBefore(on, fields, key);
+        if (day is { } ahead && faults.Count == before)
+        {
+            reach.Check(ahead, fields.Node(key)!.Place);
+        }
+
+        return day;
     }
 
     private LocalDate? NotBefore(LocalDate? first, Fields fields, string key)

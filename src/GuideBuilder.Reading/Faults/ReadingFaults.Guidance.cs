@@ -98,6 +98,18 @@ internal static partial class ReadingFaults
     public static Fault RowsGap(Place place, string example) =>
         Error("HB1093", place, $"No row holds when {example}.", "Add a row, or otherwise.");
 
+    /// <summary>Answers for which a table has no row. Example: a soil that can be answered, and no row that stands for it.</summary>
+    public static Fault RowMissing(Place place, string example) =>
+        Error("HB1095", place, $"No row of this table stands for the case that {example}.", "Add a row with that `for-answer`, or take the option away.");
+
+    /// <summary>An option that a table of factors leaves out. Example: a region without a factor.</summary>
+    public static Fault FactorMissing(Place place, string option, string question) =>
+        Error("HB1096", place, $"There is no factor for `{option}`, which is an option of `{question}`.", "Add it to `factors`.");
+
+    /// <summary>A price in a nation for which its VAT has no rate. Example: a price in Ireland, and a row without <c>ireland</c>.</summary>
+    public static Fault RateMissing(Place place, string vat, string nation) =>
+        Error("HB1097", place, $"The VAT row `{vat}` has no rate for `{nation}`, where this price holds.", "Add the rate, or say under `nations` where the price holds.");
+
     /// <summary>Rows too many to try. Example: a fact over twelve questions without <c>otherwise</c>.</summary>
     public static Fault RowsUnchecked(Place place) =>
         Error("HB1094", place, "The rows ask about too much to try every case.", "Add otherwise, or divide the fact in two.");

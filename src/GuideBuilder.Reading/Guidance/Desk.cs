@@ -8,6 +8,9 @@ internal sealed class Desk(Registry registry, FaultList faults, LocalDate today)
     /// <summary>Every id and name.</summary>
     public Registry Registry => registry;
 
+    /// <summary>The day on which the guidance is read.</summary>
+    public LocalDate Today => today;
+
     /// <summary>The faults so far.</summary>
     public FaultList Faults => faults;
 

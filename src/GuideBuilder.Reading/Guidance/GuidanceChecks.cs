@@ -8,11 +8,13 @@ internal static class GuidanceChecks
     {
         CheckNations(guidance, desk);
         CheckIndexes(guidance, desk.Faults);
+        OptionTableChecks.Run(guidance, desk);
         CheckFacts(guidance, desk.Faults);
         CheckSteps(guidance, desk.Faults);
         if (!desk.Faults.HasErrors)
         {
             FactRowChecks.Run(guidance, desk.Registry, desk.Faults);
+            OptionTableChecks.RunRows(guidance, desk);
         }
     }
 

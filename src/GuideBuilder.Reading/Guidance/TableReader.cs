@@ -36,12 +36,21 @@ internal sealed class TableReader(Desk desk)
     };
 
     /// <summary>The holiday list in an entry.</summary>
-    public HolidayList ReadHolidays(Fields fields) => new(
-        fields.Need("id", Values.Id, ""),
-        desk.List(fields.Need<Node?>("days", (node, _) => node, null), "a holiday", f => new Holiday(f.Need("date", Values.Date, default), f.NeedText("name"))),
-        fields.Need("known-until", Values.Date, default),
-        desk.Basis(fields, required: true),
-        fields.Place);
+    public HolidayList ReadHolidays(Fields fields)
+    {
+        var list = new HolidayList(
+            fields.Need("id", Values.Id, ""),
+            desk.List(fields.Need<Node?>("days", (node, _) => node, null), "a holiday", f => new Holiday(f.Need("date", Values.Date, default), f.NeedText("name"))),
+            fields.Need("known-until", Values.Date, default),
+            desk.Basis(fields, required: true),
+            fields.Place);
+        if (list.KnownFrom is { } from && (desk.Today < from || desk.Today > list.KnownUntil))
+        {
+            desk.Faults.Add(ReadingFaults.HolidaysByRule(fields.Place, from, list.KnownUntil));
+        }
+
+        return list;
+    }
 
     /// <summary>The row in an entry of a free table: every key that is not about the row itself is a cell.</summary>
     public TableRow ReadRow(string table, Node node)
@@ -55,10 +64,13 @@ internal sealed class TableReader(Desk desk)
             cells[entry.Key.Text] = Cell(entry.Value);
         }
 
-        return new(table, id, cells.ToFrozenDictionary(StringComparer.Ordinal), basis, fields.Place);
+        return new(table, id, cells.ToFrozenDictionary(StringComparer.Ordinal), basis, fields.Place)
+        {
+            When = fields.Has("for-answer") ? desk.Condition(fields, "for-answer", ConditionScope.Rules) : null,
+        };
     }
 
-    private static bool IsAboutTheRow(string key) => key is "id" or "source" or "mark" or "as-at" or "review-by";
+    private static bool IsAboutTheRow(string key) => key is "id" or "for-answer" or "source" or "mark" or "as-at" or "review-by";
 
     private Cell Cell(Node node)
     {

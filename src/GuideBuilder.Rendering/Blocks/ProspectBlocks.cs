@@ -15,18 +15,37 @@ internal static class ProspectBlocks
             .. schedule.LastSafe is { } safe ? [new Block.Prose(LastSafe(bindery, safe))] : ImmutableArray<Block>.Empty,
             .. missed ? [new Block.Prose(Change(bindery, schedule))] : ImmutableArray<Block>.Empty,
             .. Make.Under(bindery, "prospect-chain", Make.List(schedule.DrivingSteps.Select(id => Link(bindery, id)), numbered: true)),
+            .. ByRule(bindery),
         ];
     }
 
+    /// <summary>For the cover, where the date is missed: the chain in a line, and the smallest change.</summary>
+    internal static ImmutableArray<Block> InShort(Bindery bindery)
+    {
+        var schedule = bindery.Plan.Schedule;
+        return schedule.Feasibility is not (Feasibility.OnlyIfQuick or Feasibility.NotPossible) ? [] :
+        [
+            new Block.Prose(bindery.Labels.Compose("prospect-why", ("chain", Phrase.Join("; ", schedule.DrivingSteps.Select(bindery.Link))))),
+            new Block.Prose(Change(bindery, schedule)),
+        ];
+    }
+
+    // Past the last day for which the list of holidays is certain the plan rests on rules, and a proclaimed day is not in it.
+    private static ImmutableArray<Block> ByRule(Bindery bindery)
+    {
+        var known = bindery.Guidance.Tables.Holidays.FirstOrDefault(h => h.Id == bindery.Plan.Nation.Holidays)?.KnownUntil;
+        return bindery.Plan.Occasion.Edition != EditionKind.Public && known < bindery.Plan.Schedule.Finish.Late ? [new Block.Prose(bindery.Labels.Compose("holidays-by-rule", ("date", bindery.Dates.SayShort(known.Value))))] : [];
+    }
+
     /// <summary>What decides the start of a dated step that is still to come; empty for any other.</summary>
-    internal static Phrase Decided(Bindery bindery, StepDates dates, string party)
+    internal static Phrase Decided(Bindery bindery, StepDates dates, string step, string party)
     {
         if (LabelOf(dates.Decider) is not { } label)
         {
             return Phrase.Empty;
         }
 
-        var said = bindery.Labels.Compose(label, ("step", dates.DrivenBy is { } id ? bindery.Link(id) : Phrase.Empty), ("date", bindery.Dates.SayShort(dates.FreeFrom)));
+        var said = bindery.Labels.Compose(label, ("step", (dates.Decider == Decider.NotBefore ? dates.Via ?? step : dates.DrivenBy) is { } id ? bindery.Link(id) : Phrase.Empty), ("date", bindery.Dates.SayShort(dates.FreeFrom)));
         return dates.FreeFrom < dates.EarliestStart && dates.Decider is Decider.Finish or Decider.OtherStart
             ? said + Phrase.Of(" ") + bindery.Labels.Compose("decided-calendar", ("party", bindery.Link(party)), ("date", bindery.Dates.SayShort(dates.EarliestStart)))
             : said;
@@ -39,7 +58,7 @@ internal static class ProspectBlocks
     {
         var dates = bindery.Items.Step(id)!.Dates!;
         var said = bindery.Link(id) + Phrase.Of(": ") + bindery.Dates.Span(dates.EarliestStart, dates.EarliestFinish) + Phrase.Of(". ");
-        return said + Decided(bindery, dates, bindery.Items.Step(id)!.Step.Item.Party);
+        return said + Decided(bindery, dates, id, bindery.Items.Step(id)!.Step.Item.Party);
     }
 
     private static Phrase Change(Bindery bindery, Schedule schedule) => schedule.Change is not { } change

@@ -88,6 +88,6 @@ internal static class Sides
         }
 
         var given = dates.DateGiven is { } day ? bindery.Labels.Compose("date-given", ("date", bindery.Dates.Say(day))) : bindery.Dates.Span(dates.EarliestStart, dates.EarliestFinish);
-        return dates.BookBy < dates.EarliestStart && !IsAfterTheDay(bindery, dates) ? given + bindery.Labels.Compose("date-book-by", ("date", bindery.Dates.SayShort(dates.BookBy))) : given;
+        return dates.BookBy < dates.EarliestStart && dates.BookBy >= bindery.Plan.Occasion.Today && !IsAfterTheDay(bindery, dates) ? given + bindery.Labels.Compose("date-book-by", ("date", bindery.Dates.SayShort(dates.BookBy))) : given;
     }
 }

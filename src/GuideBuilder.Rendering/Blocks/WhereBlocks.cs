@@ -7,8 +7,9 @@ internal static class WhereBlocks
 {
     private const int EventsShown = 3;
     private const int NextShown = 5;
+    private const int NextInShort = 3;
 
-    /// <summary>For the cover: done so far, the last happenings, and what is late.</summary>
+    /// <summary>For the cover: done so far, the last happenings, what is late and, once something has happened, what is next; why the wished day is missed; whether the works day may be fixed; and what is open before a payment.</summary>
     internal static ImmutableArray<Block> InShort(Bindery bindery)
     {
         var (plan, where) = (bindery.Plan, bindery.Plan.Whereabouts);
@@ -18,6 +19,19 @@ internal static class WhereBlocks
         }
 
         return
+        [
+            .. SoFar(bindery),
+            .. plan.Answers.Log.IsEmpty ? [] : Ahead(bindery, NextInShort),
+            .. ProspectBlocks.InShort(bindery),
+            .. Held(bindery),
+            .. where.Gates.Where(g => g.State != GateState.Done).Select(g => g.Payment).Distinct(StringComparer.Ordinal).SelectMany(p => Make.Under(bindery, "gates-head", GatesInShort(bindery, p))),
+        ];
+    }
+
+    private static ImmutableArray<Block> SoFar(Bindery bindery)
+    {
+        var (plan, where) = (bindery.Plan, bindery.Plan.Whereabouts);
+        return plan.Occasion.Edition == EditionKind.Public ? [] :
         [
             new Block.Prose(bindery.Labels.Compose("where-count", ("done", Count(where.Done)), ("all", Count(where.Dated)), ("today", bindery.Dates.Say(plan.Occasion.Today)))),
             .. Make.List(plan.Answers.Log.Reverse().Take(EventsShown).Select(e => LogWords.Of(bindery, e))),
@@ -29,13 +43,12 @@ internal static class WhereBlocks
     /// <summary>The same, with what is next, what cannot be kept, and the gates before each payment.</summary>
     internal static ImmutableArray<Block> WhereYouAre(Bindery bindery)
     {
-        var (plan, where) = (bindery.Plan, bindery.Plan.Whereabouts);
+        var where = bindery.Plan.Whereabouts;
         return
         [
-            .. InShort(bindery),
-            .. Make.Under(bindery, "where-conflicts", Make.List(where.Conflicts.Select(c => Conflict(bindery, c)))),
-            .. Make.Under(bindery, "where-next", Make.List(where.Next.Take(NextShown).Select(n => Next(bindery, n)))),
-            .. plan.Schedule.Meetings.Where(m => m.IsHeld).Select(m => new Block.Prose(DayBlocks.Held(bindery, m))),
+            .. SoFar(bindery),
+            .. Ahead(bindery, NextShown),
+            .. Held(bindery),
             .. where.Gates.Select(g => g.Payment).Distinct(StringComparer.Ordinal).SelectMany(p => Make.Under(bindery, "gates-head", GatesOf(bindery, p))),
         ];
     }
@@ -43,21 +56,45 @@ internal static class WhereBlocks
     /// <summary>The gates before a payment that are not done, beside what it comes to; nothing for a step that pays for no acceptance.</summary>
     internal static ImmutableArray<Block> GatesOf(Bindery bindery, string payment)
     {
-        var gates = bindery.Plan.Whereabouts.Gates.Where(g => g.Payment == payment).ToList();
-        if (gates.Count == 0)
-        {
-            return [];
-        }
-
-        var open = gates.Where(g => g.State != GateState.Done).ToList();
-        var paid = bindery.Items.Step(payment) is { Dates.Done: true };
-        var lead = open.Count == 0 ? "gates-none" : paid ? "gates-taken" : "gates-open";
-        return
+        var open = OpenBefore(bindery, payment);
+        return bindery.Plan.Whereabouts.Gates.All(g => g.Payment != payment) ? [] :
         [
-            new Block.Prose(bindery.Labels.Compose(lead, ("step", bindery.Link(payment)), ("count", Count(open.Count)), ("sum", Sum(bindery, payment)))),
+            Lead(bindery, payment, open),
             .. open.Count == 0 ? [] : Make.Grid(bindery, "gates-caption", ["column-what", "column-state", "column-expected"], open.Select(g => Row(bindery, g))),
         ];
     }
+
+    // The same in few lines: a line for all gates that stand alike.
+    private static ImmutableArray<Block> GatesInShort(Bindery bindery, string payment)
+    {
+        var open = OpenBefore(bindery, payment);
+        return
+        [
+            Lead(bindery, payment, open),
+            .. Make.List(open.GroupBy(g => g.State).Select(g => bindery.Labels.Compose("gates-line", ("state", Phrase.Of(bindery.Say(LabelOf(g.Key)))), ("gates", Phrase.Join("; ", g.Select(o => bindery.Link(o.Step))))))),
+        ];
+    }
+
+    private static List<Gate> OpenBefore(Bindery bindery, string payment) => [.. bindery.Plan.Whereabouts.Gates.Where(g => g.Payment == payment && g.State != GateState.Done)];
+
+    private static Block.Prose Lead(Bindery bindery, string payment, List<Gate> open)
+    {
+        var paid = bindery.Items.Step(payment) is { Dates.Done: true };
+        var lead = open.Count == 0 ? "gates-none" : paid ? "gates-taken" : "gates-open";
+        return new(bindery.Labels.Compose(lead, ("step", bindery.Link(payment)), ("count", Count(open.Count)), ("sum", Sum(bindery, payment))));
+    }
+
+    private static ImmutableArray<Block> Ahead(Bindery bindery, int shown)
+    {
+        var where = bindery.Plan.Whereabouts;
+        return
+        [
+            .. Make.Under(bindery, "where-conflicts", Make.List(where.Conflicts.Select(c => Conflict(bindery, c)))),
+            .. Make.Under(bindery, "where-next", Make.List(where.Next.Take(shown).Select(n => Next(bindery, n)))),
+        ];
+    }
+
+    private static IEnumerable<Block> Held(Bindery bindery) => bindery.Plan.Schedule.Meetings.Where(m => m.IsHeld).Select(m => new Block.Prose(DayBlocks.Held(bindery, m)));
 
     private static ImmutableArray<Block> Dark(Bindery bindery, Whereabouts where) => where.DarkSince is { } since
         ? [new Block.Prose(bindery.Labels.Compose("where-dark", ("date", bindery.Dates.Say(since)), ("off-supply", Page(bindery, "off-supply")), ("wrong", Page(bindery, "if-it-goes-wrong"))))]

@@ -44,7 +44,7 @@ internal static class CalendarFile
     private static IEnumerable<CalendarEvent> Duties(Bindery bindery) =>
         from step in Blocks.StepBlocks.InOrder(bindery.Plan)
         where step is { Step.Item: { IsDuty: true, Meeting: null }, Dates.Done: false } && Discretion.OfCalendar.Allows(step.Step.Because)
-        select Event(bindery, step.Step.Item.Id, step.Dates!.BookBy, bindery.Say("ics-duty", ("task", step.Step.Item.Title.Words)), DaysBeforeDuty);
+        select Event(bindery, step.Step.Item.Id, LocalDate.Max(step.Dates!.BookBy, bindery.Plan.Occasion.Today), bindery.Say("ics-duty", ("task", step.Step.Item.Title.Words)), DaysBeforeDuty);
 
     private static CalendarEvent Meeting(Bindery bindery, MeetingDay meeting)
     {

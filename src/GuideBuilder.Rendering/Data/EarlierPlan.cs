@@ -15,7 +15,7 @@ public sealed record EarlierPlan(
     FrozenDictionary<string, string> States,
     FrozenSet<string> Done)
 {
-    private static readonly ImmutableArray<string> Lists = ["ways", "parties", "steps", "costs", "hazards", "consents"];
+    private static readonly ImmutableArray<string> Lists = ["ways", "parties", "steps", "costs", "hazards", "consents", "clocks"];
 
     /// <summary>The plan in a file that this program wrote; anything else is a fault, never an exception.</summary>
     public static Staged<EarlierPlan> Read(SourceText file)

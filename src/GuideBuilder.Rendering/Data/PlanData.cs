@@ -38,6 +38,7 @@ internal static class PlanData
             Items(json, "consents", plan.Consents.Select(c => (c.Item.Id, c.State)));
             Items(json, "ways", plan.Ways.Select(w => (w.Way.Item.Id, w.Way.State)));
             Items(json, "parties", plan.Parties.Select(p => (p.Item.Id, p.State)));
+            Items(json, "clocks", plan.Clocks.Select(c => (c.Item.Id, c.State)));
             Answers(json, plan, guidance, answers);
             json.WriteEndObject();
         }
@@ -72,6 +73,7 @@ internal static class PlanData
         }
 
         json.WriteEndArray();
+        WhereData.Write(json, plan);
         Log(json, plan);
     }
 

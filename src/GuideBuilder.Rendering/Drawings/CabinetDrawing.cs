@@ -60,7 +60,7 @@ internal static class CabinetDrawing
         if (Near(bindery, "gas-meter"))
         {
             var meter = Math.Min(right + ((gas ?? box.Width) * Scale), Sketch.Width - 62);
-            sketch.Box(meter, bottom - 40, 58, 40, "outline", Hatch.Falling).Box(meter + 8, bottom - 32, 42, 28, "paper").Wrap(meter + 29, bottom - 20, 6, bindery.Say("part-gas-meter")).Across(right, meter, bottom - 52, Said(bindery, gas));
+            sketch.Box(meter, bottom - 40, 58, 40, "outline", Hatch.Falling).Box(meter + 8, bottom - 32, 42, 28, "paper").Wrap(meter + 29, bottom - 20, 6, bindery.Say("part-gas-meter")).Across(right, meter, bottom - 8, Said(bindery, gas));
         }
 
         if (Near(bindery, "window"))

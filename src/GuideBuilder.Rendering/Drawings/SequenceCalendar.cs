@@ -8,6 +8,7 @@ internal static class SequenceCalendar
 {
     private const int RowsOnSheet = 22;
     private const decimal RowHeight = 29;
+    private const int LettersOfALine = 46;
     private const decimal Head = 26;
 
     /// <summary>As many drawings as fit a sheet of paper each, then one table of all.</summary>
@@ -31,7 +32,8 @@ internal static class SequenceCalendar
     {
         var axis = new TimeAxis(rows.Min(r => r.Dates!.EarliestStart), rows.Max(r => r.Dates!.LatestFinish));
         var sketch = new Sketch();
-        var bottom = Head + (rows.Length * RowHeight);
+        ImmutableArray<decimal> tops = [.. Tops(rows)];
+        var bottom = tops[^1];
         axis.Draw(bindery, sketch, Head, bottom);
         foreach (var meeting in bindery.Plan.Schedule.Meetings.Where(m => rows.Any(r => r.Step.Item.Meeting == m.Meeting)))
         {
@@ -40,7 +42,7 @@ internal static class SequenceCalendar
 
         for (var i = 0; i < rows.Length; i++)
         {
-            Bar(bindery, sketch, axis, rows[i], Head + (i * RowHeight));
+            Bar(bindery, sketch, axis, rows[i], tops[i]);
         }
 
         var name = count == 1 ? bindery.Say("drawing-calendar") : bindery.Say("drawing-calendar-part", ("0", Figures.Plain(index + 1)), ("1", Figures.Plain(count)));
@@ -48,13 +50,35 @@ internal static class SequenceCalendar
         return new(Invariant($"drawing-calendar-{index + 1}"), name, words, sketch.Finish(bottom + 4));
     }
 
+    // Where each row begins, and where the last one ends; a long title takes a line more.
+    private static IEnumerable<decimal> Tops(PlannedStep[] rows)
+    {
+        var top = Head;
+        yield return top;
+        foreach (var row in rows)
+        {
+            yield return top += RowHeight + (IsLong(row) ? Sketch.LineHeight : 0);
+        }
+    }
+
+    private static bool IsLong(PlannedStep step) => step.Step.Item.Title.Words.Length > LettersOfALine;
+
     private static void Bar(Bindery bindery, Sketch sketch, TimeAxis axis, PlannedStep step, decimal top)
     {
         var dates = step.Dates!;
         var drives = bindery.Plan.Schedule.DrivingSteps.Contains(step.Step.Item.Id);
         var (from, to, late) = (axis.At(dates.EarliestStart), axis.AfterDay(dates.EarliestFinish), axis.AfterDay(dates.LatestFinish));
         sketch.Line(0, top, Sketch.Width, top, "fine");
-        Title(sketch, step.Step.Item.Title.Words, drives, from, top + 13);
+        if (IsLong(step))
+        {
+            sketch.Wrap(1, top + 13, LettersOfALine, step.Step.Item.Title.Words, drives ? "heavy small" : "small", Anchoring.Start);
+            top += Sketch.LineHeight;
+        }
+        else
+        {
+            Title(sketch, step.Step.Item.Title.Words, drives, from, top + 13);
+        }
+
         sketch.Box(from, top + 17, Math.Max(2.5m, to - from), 8, drives || dates.Done ? "solid" : "blank");
         if (late > to && !dates.Done)
         {

@@ -33,7 +33,7 @@ internal sealed record Supply(string Title, string Place, string Fuse, string Sw
         return new(
             bindery.Say("drawing-now"), Say(bindery, "intake.where"), Say(bindery, "intake.fuse-rating"), Say(bindery, "intake.isolator"), bindery.Say("arrangement-tails-now"), Say(bindery, "board.kind"), Say(bindery, "intake.earthing"))
         {
-            FuseShort = Short(bindery, "intake.fuse-rating"),
+            FuseShort = Option(bindery, "intake.fuse-rating") is null ? bindery.Say("arrangement-fuse-short") : Short(bindery, "intake.fuse-rating"),
             SwitchShort = bindery.Say(isolator switch { null => "arrangement-switch-unknown", "none" => "arrangement-switch-none", _ => "arrangement-isolator" }),
             SwitchLook = isolator is null or "none" ? "dash" : "outline",
             TailsShort = bindery.Say("part-tails"),

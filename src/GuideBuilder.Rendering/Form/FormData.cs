@@ -10,7 +10,7 @@ internal sealed class FormData(Guidance guidance, Phrases phrases, FaultList fau
     private static readonly ImmutableArray<string> Words =
     [
         "progress", "kept", "not-kept", "kept-unreadable", "cannot-keep", "loaded", "not-plain", "not-here", "first-correct", "downloaded", "downloaded-short", "cleared",
-        "fault-number", "fault-unit", "fault-range", "fault-pence", "fault-vat", "fault-day", "fault-span", "fault-option", "fault-line",
+        "fault-number", "fault-unit", "fault-range", "fault-pence", "fault-vat", "fault-day", "fault-span", "fault-year", "fault-option", "fault-line",
     ];
 
     /// <summary>The name of the file that the page makes.</summary>

@@ -27,7 +27,7 @@ internal sealed record Manner(Func<string, Home, string> Address, int Depth, Fun
 internal sealed class PageWriter
 {
     // A table of more columns than this is set as entries where the page is narrow.
-    private const int MostNarrowColumns = 3;
+    private const int MostNarrowColumns = 2;
 
     private readonly Manner _manner;
     private readonly HtmlWriter _out = new();

@@ -11,7 +11,7 @@ internal static class PictureWriter
         var id = prefix + drawing.Id;
         var picture = drawing.Picture;
         html.Open("figure", ("class", "drawing"), ("id", id)).Line();
-        html.Open("svg", ("viewBox", $"0 0 {Number(picture.Width)} {Number(picture.Height)}"), ("role", "img"), ("aria-labelledby", $"{id}-name {id}-words"));
+        html.Open("svg", ("viewBox", $"0 0 {Number(picture.Width)} {Number(picture.Height)}"), ("fill", "none"), ("role", "img"), ("aria-labelledby", $"{id}-name {id}-words"));
         html.Open("title", ("id", $"{id}-name")).Bare(drawing.Name).Close().Open("desc", ("id", $"{id}-words")).Bare(drawing.InWords).Close();
         Patterns(html, id, picture);
         foreach (var mark in picture.Marks)
@@ -93,7 +93,7 @@ internal static class PictureWriter
         _ => Hatch.None,
     };
 
-    private static (string Name, string? Value) Fill(string id, Hatch hatch) => ("fill", hatch == Hatch.None ? "none" : $"url(#{PatternId(id, hatch)})");
+    private static (string Name, string? Value) Fill(string id, Hatch hatch) => ("fill", hatch == Hatch.None ? null : $"url(#{PatternId(id, hatch)})");
 
     private static string PatternId(string id, Hatch hatch) => $"{id}-{hatch.ToString().ToLowerInvariant()}";
 

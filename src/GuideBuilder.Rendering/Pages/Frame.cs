@@ -6,6 +6,12 @@ namespace GuideBuilder.Rendering.Pages;
 /// <summary>Sets a page into the frame of the look. Values are escaped for HTML; only what the writer made is not.</summary>
 internal sealed class Frame
 {
+    // A list longer than this gets a filter from the script.
+    private const int MostUnfiltered = 30;
+
+    // What the script says; the page carries the words, so that a translation reaches them.
+    private static readonly ImmutableArray<string> ScriptWords = ["colours", "as-device", "light", "dark", "filter", "shown"];
+
     private readonly LocalText _frame;
     private readonly Bindery _bindery;
 
@@ -43,7 +49,13 @@ internal sealed class Frame
             ["translation"] = Translation(),
             ["skip"] = labels.Say("frame-skip"),
             ["not_alone"] = labels.Say("letter-comes-first"),
+            ["is_index"] = page.Blocks.OfType<Block.Definitions>().ToList() is [{ Items.Length: > MostUnfiltered }],
         };
+        foreach (var word in ScriptWords)
+        {
+            names[$"say_{word.Replace('-', '_')}"] = Tongues.Plain(labels.Say($"script-{word}"));
+        }
+
         return TemplateRunner.Html(_frame, names, _bindery.Faults);
     }
 

@@ -10,8 +10,7 @@ internal static class StepPage
         var step = planned.Step.Item;
         return
         [
-            new Block.Entry(null, 1, Phrase.Empty, bindery.Read(step.About), [.. Sides.OfStep(bindery, planned), .. More(bindery, planned)]),
-            .. Danger(bindery, step),
+            new Block.Entry(null, 1, Phrase.Empty, [.. bindery.Read(step.About), .. HazardPanels.Of(bindery, step)], [.. Sides.OfStep(bindery, planned), .. More(bindery, planned)]),
             .. Make.Under(bindery, "step-how-to", step.HowTo),
             .. Make.Under(bindery, "step-done-when", Done(bindery, step)),
             .. Make.Under(bindery, "step-goes-wrong", step.IfItGoesWrong),
@@ -46,15 +45,13 @@ internal static class StepPage
             : [];
 
     private static ImmutableArray<SideLine> Decided(Bindery bindery, PlannedStep planned) =>
-        planned.Dates is { Done: false } dates && ProspectBlocks.Decided(bindery, dates, planned.Step.Item.Party) is { IsEmpty: false } said ? [Sides.Line(bindery, "left-decided", said)] : [];
+        planned.Dates is { Done: false } dates && ProspectBlocks.Decided(bindery, dates, planned.Step.Item.Id, planned.Step.Item.Party) is { IsEmpty: false } said ? [Sides.Line(bindery, "left-decided", said)] : [];
 
     private static ImmutableArray<SideLine> Spare(Bindery bindery, PlannedStep planned) => planned.Dates switch
     {
         null or { Done: true } => [],
         _ => [Sides.Line(bindery, "left-spare", Phrase.Of(Sides.Spare(bindery, planned)))],
     };
-
-    private static ImmutableArray<Block> Danger(Bindery bindery, Step step) => HazardPanels.Of(bindery, step);
 
     // A list of signs becomes boxes to tick; words stay words, with one box for the task as a whole.
     private static ImmutableArray<Block> Done(Bindery bindery, Step step)

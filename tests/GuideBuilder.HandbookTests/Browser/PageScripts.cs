@@ -34,6 +34,43 @@ internal static class PageScripts
         }
         """;
 
+    /// <summary>What is wider or, where it must not be divided, higher than the sheet that it is printed on: 170 by 257 mm between the margins.</summary>
+    public const string OffTheSheet = """
+        () => {
+          const found = [];
+          const width = document.documentElement.clientWidth;
+          for (const e of document.querySelectorAll('main *')) {
+            const outside = e.closest('svg, figure') !== e && e.closest('svg') && e.localName !== 'svg';
+            const box = e.getBoundingClientRect();
+            if (outside || box.width === 0) { continue; }
+            const what = e.localName + (e.id ? '#' + e.id : '') + ' ' + e.textContent.trim().slice(0, 40);
+            if (box.right > width + 1 || box.left < -1) { found.push('off the sheet: ' + what); }
+            if (box.height > 971 && getComputedStyle(e).breakInside.startsWith('avoid')) { found.push('higher than a sheet: ' + what); }
+          }
+          return found.slice(0, 5);
+        }
+        """;
+
+    /// <summary>Words of a drawing that run out of it, or lie over other words.</summary>
+    public const string Drawn = """
+        () => {
+          const found = [];
+          for (const svg of document.querySelectorAll('.drawing svg')) {
+            const view = svg.viewBox.baseVal;
+            const words = [...svg.querySelectorAll('text')].map(e => ({ text: e.textContent, box: e.getBBox() })).filter(w => w.text.trim());
+            for (const w of words) {
+              if (w.box.x < -1 || w.box.y < -1 || w.box.x + w.box.width > view.width + 1 || w.box.y + w.box.height > view.height + 1) { found.push('runs out: ' + w.text); }
+            }
+            words.forEach((a, i) => words.slice(i + 1).forEach(b => {
+              const across = Math.min(a.box.x + a.box.width, b.box.x + b.box.width) - Math.max(a.box.x, b.box.x);
+              const down = Math.min(a.box.y + a.box.height, b.box.y + b.box.height) - Math.max(a.box.y, b.box.y);
+              if (across > 2 && down > 4) { found.push('lies over: ' + a.text + ' / ' + b.text); }
+            }));
+          }
+          return found;
+        }
+        """;
+
     /// <summary>What the keyboard can reach without anything being seen of it.</summary>
     public const string Unfocused = """
         () => {

@@ -73,6 +73,18 @@ public sealed class CalendarTests(Handbooks handbooks, MissedVisit missed) : ICl
         Assert.Contains("STATUS:CONFIRMED", given["avebury-close-works-day@guidebuilder.invalid"], StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task What_is_late_already_is_to_be_done_today_and_nothing_lies_behind()
+    {
+        using var folder = new Folder();
+        var late = File.ReadAllText(Repository.At("answers/" + Handbooks.Homes[0] + ".yaml")).Replace("2027-03-15", "2026-12-18", StringComparison.Ordinal);
+        var bound = await Tool.GuideBuilderAsync("bind", folder.Put("late.yaml", late), "--to", folder.At("late"), "--today", Handbooks.Today);
+        var days = Blocks(folder.At("late", "dates.ics")).Select(e => DayOf(e.Value)[^8..]).ToList();
+
+        Assert.True(bound.Exit == 0, bound.Errors);
+        Assert.Equal(Handbooks.Today.Replace("-", "", StringComparison.Ordinal), days.Min(StringComparer.Ordinal));
+    }
+
     private static Dictionary<string, string> Blocks(string file) =>
         File.ReadAllText(file).Split("BEGIN:VEVENT").Skip(1).ToDictionary(e => e.Split("\r\n").Single(l => l.StartsWith("UID:", StringComparison.Ordinal))[4..], StringComparer.Ordinal);
 

@@ -1,12 +1,64 @@
+using System.Text.Json;
 using System.Text.RegularExpressions;
 using AngleSharp.Html.Parser;
+using GuideBuilder.HandbookTests.Pages;
 using GuideBuilder.HandbookTests.Support;
+using GuideBuilder.Tests.Support;
 
 namespace GuideBuilder.HandbookTests.Living;
 
 /// <summary>What the handbook says on the day after a crew did not come.</summary>
 public sealed partial class MissedVisitTests(MissedVisit missed) : IClassFixture<MissedVisit>
 {
+    [Fact]
+    public void The_cover_says_where_you_are_what_is_late_and_what_is_next_by_when()
+    {
+        var cover = Words("index.html");
+
+        Assert.Contains("37 of 71 steps are done", cover, StringComparison.Ordinal);
+        Assert.Contains("The house has been without supply since Wednesday 24 February 2027", cover, StringComparison.Ordinal);
+        Assert.Contains("nobody came on Wednesday 24 February 2027, 1 calendar day ago", cover, StringComparison.Ordinal);
+        Assert.Contains("Clear the way for every crew, by Tuesday 9 March 2027", cover, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Each_gate_that_was_left_open_is_named_beside_the_payment()
+    {
+        var cover = Words("index.html");
+        var taken = cover[cover.IndexOf("You have paid, with these left open", StringComparison.Ordinal)..cover.IndexOf("What to do next", StringComparison.Ordinal)];
+
+        Assert.Contains("£2,140", taken, StringComparison.Ordinal);
+        Assert.All(["left open when you paid: ", "The asbestos result comes back", "The neighbour says yes, in writing", "Settle who can reach the meter"], words => Assert.Contains(words, taken, StringComparison.Ordinal));
+        Assert.DoesNotContain("Check what the quotation leaves out", taken, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_can_only_have_been_done_is_not_done_again()
+    {
+        var day = Words("the-day.html");
+        var timetable = day[..day.IndexOf("Before they ring the bell", StringComparison.Ordinal)];
+
+        Assert.DoesNotContain("uncovers the cable", timetable, StringComparison.Ordinal);
+        Assert.Contains("The meter operator connects the meter", timetable, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_plan_as_data_says_the_same()
+    {
+        using var plan = JsonDocument.Parse(File.ReadAllText(missed.At("home", "plan.json")));
+        var where = plan.RootElement.GetProperty("where");
+        var clock = where.GetProperty("clocks").EnumerateArray().Single(c => c.GetProperty("clock").GetString() == "clock-meter-missed-gb");
+        var dropOut = plan.RootElement.GetProperty("meetings")[0].GetProperty("drop-outs").EnumerateArray().Single(d => d.GetProperty("party").GetString() == "meter-operator");
+
+        Findings.AreNone(DataTests.Against(missed.At("home", "plan-schema.json"), plan));
+        Assert.Equal("2027-02-24", where.GetProperty("without-supply-since").GetString());
+        Assert.Equal(("day-meter", "missed", 1), where.GetProperty("late")[0] is var late ? (late.GetProperty("step").GetString(), late.GetProperty("because").GetString(), late.GetProperty("days").GetInt32()) : default);
+        Assert.Contains(where.GetProperty("next").EnumerateArray(), n => (n.GetProperty("step").GetString(), n.GetProperty("by").GetString()) == ("clear-access", "2027-03-09"));
+        Assert.Equal((30, "2016-01-01"), (clock.GetProperty("owed").GetProperty("amount").GetDecimal(), clock.GetProperty("owed").GetProperty("as-at").GetString()));
+        Assert.Contains(where.GetProperty("gates").EnumerateArray(), g => (g.GetProperty("step").GetString(), g.GetProperty("state").GetString()) == ("asbestos-result", "left-open"));
+        Assert.Equal(("electrician", "2027-03-24"), (dropOut.GetProperty("call-off")[0].GetProperty("party").GetString(), dropOut.GetProperty("next-day").GetString()));
+    }
+
     [Fact]
     public void The_day_has_a_new_date_after_the_time_in_which_the_crew_can_come_again() =>
         Assert.Contains("The likely day is Wednesday 10 March 2027", Words("the-day.html"), StringComparison.Ordinal);
@@ -48,6 +100,7 @@ public sealed partial class MissedVisitTests(MissedVisit missed) : IClassFixture
         Assert.Contains("Late: day-meter, nobody came on 2027-02-24", plan.Output, StringComparison.Ordinal);
         Assert.Contains("Clock: clock-meter-missed-gb, from 2027-02-24, due 2027-03-10", plan.Output, StringComparison.Ordinal);
         Assert.Contains("Before accept-and-pay: asbestos-result, left open when paid", plan.Output, StringComparison.Ordinal);
+        Assert.Contains("If meter-operator drops out of works-day: call off electrician by 2027-03-08", plan.Output, StringComparison.Ordinal);
     }
 
     private string Words(string page)

@@ -19,12 +19,9 @@ public sealed class DataTests(Handbooks handbooks)
     [MemberData(nameof(Homes))]
     public void The_plan_is_as_its_schema_says(string home)
     {
-        var schema = Schema(handbooks);
         using var plan = JsonDocument.Parse(File.ReadAllText(Path.Combine(handbooks.Of(home), "plan.json")));
 
-        var result = schema.Evaluate(plan.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List, RequireFormatValidation = true });
-
-        Findings.AreNone(result.IsValid ? [] : (result.Details ?? []).Where(d => d.Errors is not null).SelectMany(d => d.Errors!.Select(e => $"{d.InstanceLocation}: {e.Value}")));
+        Findings.AreNone(Against(Path.Combine(handbooks.Of(home), "plan-schema.json"), plan));
     }
 
     [Theory]
@@ -46,12 +43,19 @@ public sealed class DataTests(Handbooks handbooks)
         Findings.AreNone(new[] { "paper.html", "large-print.html", "short-edition.html", "costs.csv", "plan.json", "plan-schema.json", "dates.ics" }.Where(f => !linked.Contains(f)));
     }
 
+    /// <summary>What a plan does not keep of its schema, which is the same beside every plan.</summary>
+    internal static IEnumerable<string> Against(string schema, JsonDocument plan)
+    {
+        var result = Schema(schema).Evaluate(plan.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List, RequireFormatValidation = true });
+        return result.IsValid ? [] : (result.Details ?? []).Where(d => d.Errors is not null).SelectMany(d => d.Errors!.Select(e => $"{d.InstanceLocation}: {e.Value}"));
+    }
+
     // A schema of one name can be read once only.
-    private static JsonSchema Schema(Handbooks handbooks)
+    private static JsonSchema Schema(string file)
     {
         lock (Turn)
         {
-            return _schema ??= JsonSchema.FromText(File.ReadAllText(Path.Combine(handbooks.Of(Handbooks.Homes[0]), "plan-schema.json")));
+            return _schema ??= JsonSchema.FromText(File.ReadAllText(file));
         }
     }
 }

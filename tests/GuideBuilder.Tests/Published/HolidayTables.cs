@@ -1,4 +1,5 @@
 using GuideBuilder.Planning.Calendars;
+using GuideBuilder.Tests.Support;
 using NodaTime;
 using PublicHoliday;
 
@@ -64,6 +65,37 @@ public sealed class HolidayTables
     [Fact]
     public void The_rules_for_Ireland_agree_with_another_library() =>
         Assert.Equal(Enumerable.Range(2026, 10).SelectMany(y => HolidayRules.Of("ireland", y)), Others(new IrelandPublicHoliday()));
+
+    [Theory]
+    [InlineData("england-and-wales")]
+    [InlineData("scotland")]
+    [InlineData("northern-ireland")]
+    [InlineData("ireland")]
+    public void The_table_of_the_guidance_holds_the_listed_days_and_no_others(string list)
+    {
+        var table = Content.Guidance.Tables.Holidays.Single(h => h.Id == list);
+
+        Assert.Equal(Of(list), table.Days.Select(d => d.Date));
+        Assert.Equal((new(2026, 1, 1), new LocalDate(2028, 12, 31)), (table.KnownFrom, table.KnownUntil));
+    }
+
+    /// <summary>The table against the other library: nothing is in one and not in the other, the day proclaimed for Scotland included.</summary>
+    [Theory]
+    [InlineData("england-and-wales", UKBankHoliday.UkCountries.England)]
+    [InlineData("england-and-wales", UKBankHoliday.UkCountries.Wales)]
+    [InlineData("northern-ireland", UKBankHoliday.UkCountries.NorthernIreland)]
+    [InlineData("scotland", UKBankHoliday.UkCountries.Scotland)]
+    public void The_table_of_the_guidance_agrees_with_another_library(string list, UKBankHoliday.UkCountries country) =>
+        Assert.Equal(Others(new UKBankHoliday(country)).Where(d => d.Year <= 2028), Content.Guidance.Tables.Holidays.Single(h => h.Id == list).Days.Select(d => d.Date));
+
+    [Fact]
+    public void The_table_for_Ireland_agrees_with_another_library() =>
+        Assert.Equal(Others(new IrelandPublicHoliday()).Where(d => d.Year <= 2028), Content.Guidance.Tables.Holidays.Single(h => h.Id == "ireland").Days.Select(d => d.Date));
+
+    [Fact]
+    public void Every_nation_has_its_list() => Assert.Equal(
+        ["england-and-wales", "england-and-wales", "ireland", "northern-ireland", "scotland"],
+        Content.Guidance.Nations.Select(n => n.Holidays).Order(StringComparer.Ordinal));
 
     /// <summary>Dates derived by the standard algorithm; 2038 is the latest possible.</summary>
     [Theory]

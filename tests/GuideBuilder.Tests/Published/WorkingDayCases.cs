@@ -7,7 +7,7 @@ namespace GuideBuilder.Tests.Published;
 /// <summary>Working-day sums on the holidays of 2026 to 2028, receipt being day 0. All derived by hand from the lists; one in Scotland rests on a published press notice (read).</summary>
 public sealed class WorkingDayCases
 {
-    private const int LastYear = 2030;
+    private static readonly DateInterval Reach = new(new(2023, 1, 1), new(2030, 12, 31));
 
     [Theory]
     [InlineData("england-and-wales", "2026-04-02", 1, "2026-04-07")]
@@ -60,7 +60,7 @@ public sealed class WorkingDayCases
         Enumerable.Range(1, 5).Select(d => (IsoDayOfWeek)d),
         new(list, [.. HolidayTables.Of(list).Select(d => new Holiday(d, LocalText.Empty))], new(2028, 12, 31), new([], Mark.Read, null, null), Place.None),
         [],
-        LastYear);
+        Reach);
 
     private static LocalDate Date(string text) => NodaTime.Text.LocalDatePattern.Iso.Parse(text).Value;
 }

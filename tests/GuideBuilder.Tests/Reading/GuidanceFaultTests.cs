@@ -76,6 +76,7 @@ public sealed class GuidanceFaultTests
     [InlineData("tables/prices.yaml", "- «{id: p, low: £600, likely: £700, high: £800, stated-as: ex VAT, price-year: 2025, index: prices, source: [common-practice]}»", "HB1021")]
     [InlineData("tables/prices.yaml", "- «{id: p, low: £600, likely: £700, high: £800, stated-as: ex VAT, vat: standard, price-year: 2031, index: prices, source: [common-practice]}»", "HB1088")]
     [InlineData("tables/prices.yaml", "- {id: p, low: £600, likely: £700, high: £800, stated-as: ex VAT, vat: standard, price-year: 2025, index: prices, nations: [«wales»], source: [common-practice]}", "HB1073")]
+    [InlineData("tables/prices.yaml", "- «{id: p, low: £600, likely: £700, high: £800, stated-as: ex VAT, vat: here, price-year: 2025, index: prices, source: [common-practice]}»", "HB1097")]
     [InlineData("tables/vat.yaml", "- {id: v, title: T, england: 20 %, «wales»: 20 %, source: [common-practice]}", "HB1020")]
     [InlineData("tables/index.yaml", "- {id: i, title: T, years: {2025: «0»}, source: [common-practice]}", "HB1085")]
     [InlineData("tables/regions.yaml", "- {id: r, factors: {«london»: 1.3}, source: [common-practice]}", "HB1066")]

@@ -1,6 +1,7 @@
 using System.Text;
 using GuideBuilder.Model;
 using GuideBuilder.Reading;
+using NodaTime;
 
 namespace GuideBuilder.Tests.Reading;
 
@@ -12,7 +13,7 @@ internal static class SmallAnswers
     /// <summary>Lines that begin with two spaces are answers of the section home; other lines are further sections.</summary>
     public static string Around(string lines) => "handbook: {format: 1}\nwish: {moves: [meter]}\nhome:\n  nation: england\n" + lines + "\n";
 
-    public static Staged<AnswerSet> Read(string text, string path = Path) => AnswerReader.Read(new(path, Encoding.UTF8.GetBytes(text)), SmallGuidance.Value);
+    public static Staged<AnswerSet> Read(string text, string path = Path, LocalDate? today = null) => AnswerReader.Read(new(path, Encoding.UTF8.GetBytes(text)), SmallGuidance.Value, today);
 
     /// <summary>The answers in a file that has no faults.</summary>
     public static AnswerSet Given(string lines)

@@ -109,6 +109,7 @@ internal static class SmallGuidanceFiles
             """,
         ["tables/vat.yaml"] = """
             - {id: standard, title: Standard rate, england: 20 %, ireland: 23 %, source: [common-practice]}
+            - {id: here, title: Only in England, england: 5 %, source: [common-practice]}
 
             """,
         ["tables/index.yaml"] = """

@@ -18,9 +18,17 @@ public sealed class WorkingCalendarsTests
     }
 
     [Fact]
+    public void Before_the_table_begins_holidays_are_closed_by_rule_too()
+    {
+        Assert.False(Office.IsOpen(new(2025, 12, 25)));
+        Assert.True(Office.IsOpen(new(2025, 12, 24)));
+        Assert.Equal(new(2026, 1, 2), Office.Add(new(2025, 12, 24), 4));
+    }
+
+    [Fact]
     public void A_party_that_keeps_no_holidays_is_closed_only_on_its_unavailable_days()
     {
-        var household = WorkingCalendars.Of("household", Enumerable.Range(1, 7).Select(d => (IsoDayOfWeek)d), null, [new(2026, 12, 27)], 2030);
+        var household = WorkingCalendars.Of("household", Enumerable.Range(1, 7).Select(d => (IsoDayOfWeek)d), null, [new(2026, 12, 27)], PlanReach.Of(new(2026, 11, 24)));
 
         Assert.True(household.IsOpen(new(2026, 12, 25)));
         Assert.False(household.IsOpen(new(2026, 12, 27)));

@@ -83,7 +83,7 @@ public sealed class GroundRangeTests
 
     [Fact]
     public void Every_answer_about_the_soil_has_its_row() =>
-        Assert.All(Content.Guidance.Questions.Single(q => q.Name == "ground.soil").Options, o => Assert.NotNull(Soil.Answered(Figures, o.Id)));
+        Assert.All(Content.Guidance.Questions.Single(q => q.Name == "ground.soil").Options, o => Assert.NotNull(Soil.Answered(Figures, Home.Of(("ground.soil", o.Id)))));
 
     [Fact]
     public void Every_soil_has_all_its_figures() => Findings.AreNone(

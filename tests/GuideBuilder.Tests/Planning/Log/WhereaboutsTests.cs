@@ -117,6 +117,14 @@ public sealed class WhereaboutsTests
     }
 
     [Fact]
+    public void Whoever_meets_with_a_crew_that_did_not_come_waits_for_that_crew()
+    {
+        LogEvent[] log = [Small.Event(new(2027, 1, 10), LogKind.DateGiven, "joint", new(2027, 1, 29)), Small.Event(new(2027, 1, 29), LogKind.Missed, "joint"), .. Paid];
+
+        Assert.Equal((Decider.NotBefore, "joint"), Dates(log, "tests") is var dates ? (dates.Decider, dates.Via) : default);
+    }
+
+    [Fact]
     public void A_date_that_has_passed_without_a_word_is_late() =>
         Assert.Contains(new LateItem("joint", LateBecause.DatePassed, new(2027, 1, 29), 3), Where([.. Paid, Small.Event(new(2027, 1, 21), LogKind.DateGiven, "joint", new(2027, 1, 29))]).Late);
 

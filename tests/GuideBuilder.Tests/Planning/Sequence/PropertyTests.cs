@@ -1,12 +1,14 @@
 using CsCheck;
 using GuideBuilder.Model;
 using GuideBuilder.Planning.Sequence;
+using GuideBuilder.Tests.Support;
 using NodaTime;
 
 namespace GuideBuilder.Tests.Planning.Sequence;
 
 public sealed class PropertyTests
 {
+    private static readonly int Times = Sizes.Of("properties");
     private static readonly Gen<Network> Networks = Gen.ULong.Select(seed => RandomNetwork.Of(seed));
     private static readonly Gen<Network> Mirrorable = Gen.ULong.Select(seed => RandomNetwork.Of(seed, mirrorable: true));
 
@@ -19,7 +21,7 @@ public sealed class PropertyTests
                 return forward.Timings.Zip(net.Activities).All(p =>
                     p.First.Start >= RandomNetwork.Start && p.First.Start >= (p.Second.NotBefore ?? RandomNetwork.Start) && p.Second.Calendar.IsOpen(p.First.Start));
             },
-            iter: 300);
+            iter: Times);
 
     [Fact]
     public void With_finish_to_start_links_alone_a_longer_duration_moves_no_earliest_date_earlier() =>
@@ -32,7 +34,7 @@ public sealed class PropertyTests
                 var (before, after) = (Sequencer.Forward(plain, RandomNetwork.Start), Sequencer.Forward(longer, RandomNetwork.Start));
                 return before.Timings.Zip(after.Timings).All(p => p.First.Start <= p.Second.Start && p.First.Finish <= p.Second.Finish);
             },
-            iter: 300);
+            iter: Times);
 
     [Fact]
     public void No_float_is_negative_in_a_plan_that_is_possible_and_free_float_is_never_more_than_total() =>
@@ -48,7 +50,7 @@ public sealed class PropertyTests
                 var floats = Sequencer.Floats(net, forward, Sequencer.Backward(net, forward, forward.Finish!.Value.PlusDays(later)));
                 return floats.Activities.All(f => f.Free >= 0 && f.Total >= f.Free);
             },
-            iter: 300);
+            iter: Times);
 
     [Fact]
     public void Starting_on_the_last_safe_day_meets_the_deadline_and_a_day_later_does_not() =>
@@ -61,7 +63,7 @@ public sealed class PropertyTests
                     || (Sequencer.Solve(net, outcome.LastSafeStart!.Value, deadline).Verdict == Verdict.Met
                         && Sequencer.Solve(net, outcome.LastSafeStart!.Value.PlusDays(1), deadline).Verdict != Verdict.Met);
             },
-            iter: 200);
+            iter: Times);
 
     [Fact]
     public void Latest_dates_are_the_mirror_image_of_earliest_ones() =>
@@ -79,7 +81,7 @@ public sealed class PropertyTests
                 var latest = Sequencer.Backward(open, Sequencer.Forward(open, RandomNetwork.Start), end);
                 return latest.Spans.Zip(mirrored.Timings).All(p => p.First.Finish == Mirror.Day(p.Second.Start, end) && p.First.Start == Mirror.Day(p.Second.Finish, end));
             },
-            iter: 300);
+            iter: Times);
 
     [Fact]
     public void The_chain_that_decides_a_date_leads_back_without_a_gap() =>
@@ -96,7 +98,7 @@ public sealed class PropertyTests
                 return chain.Zip(chain.Skip(1)).All(p => Leads(p.First.Id, p.Second) && p.Second.Driver.Free <= p.Second.Start)
                     && (chain.IsEmpty || chain[0].Driver.From is not { } first || Returns(first));
             },
-            iter: 300);
+            iter: Times);
 
     private static string? GroupOf(Network net, string id) => net.Activities.First(a => a.Id == id).Group;
 

@@ -46,6 +46,26 @@ public sealed class ArrangementTests
         Assert.Contains("No filling before the jointer says so", run[At(run, "day-release-hole")].About.Words, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [MemberData(nameof(Runs))]
+    public void Each_crew_that_drops_out_on_the_eve_tells_whom_to_call_off_by_when_and_what_a_late_call_costs(string arrangement, string steps)
+    {
+        var home = Home.Of(new("answers.yaml", Encoding.UTF8.GetBytes(Answers(arrangement))));
+        var (day, words) = (home.Plan.Schedule.Meetings.Single(m => m.Meeting == "works-day"), home.Words("the-day"));
+        var crews = day.Turns.Select(t => Content.Guidance.Steps.Single(s => s.Id == t.Step).Party).Distinct().ToList();
+
+        Assert.All(steps.Split(' '), s => Assert.Contains(day.Turns, t => t.Step == s));
+        Assert.Equal(crews, day.DropOuts.Select(d => d.Party));
+        foreach (var dropOut in day.DropOuts)
+        {
+            Assert.Equal(crews.Where(c => c != dropOut.Party), dropOut.CallOff.Select(c => c.Party));
+            Assert.All(dropOut.CallOff, c => Assert.True(c.FreeUntil < day.Day && c.Costs.Length > 0, $"{c.Party}: {c.FreeUntil}, {c.Costs.Length} costs"));
+            Assert.True(dropOut.NextDay > day.Day, dropOut.Party);
+        }
+
+        Assert.Equal(day.DropOuts.Sum(d => d.CallOff.Length), words.Split("or pay for a wasted visit: ").Length - 1);
+    }
+
     [Fact]
     public void Nobody_fills_before_the_jointer_has_released_the_hole() =>
         Assert.All(Content.Guidance.Steps.Where(s => s.Id.StartsWith("fill-hole", StringComparison.Ordinal)), s => Assert.Contains(s.After, l => l.Step == "day-release-hole"));

@@ -74,6 +74,37 @@ public sealed class LogTests
         Assert.Equal(Small.Today, Dates(log, "tests").EarliestStart);
     }
 
+    [Theory]
+    [InlineData("quote", "apply")]
+    [InlineData("joint", "apply quote")]
+    [InlineData("apply", "")]
+    public void What_only_a_step_that_is_done_can_show_is_done_on_its_day(string done, string shown)
+    {
+        var guidance = Guidance with { Steps = [Guidance.Steps[0] with { DoneWith = ["quote"] }, Guidance.Steps[1] with { DoneWith = ["tests", "joint"] }, .. Guidance.Steps[2..]] };
+        var plan = Small.Plan(guidance, Small.Answers(guidance) with { Log = [Small.Event(new(2027, 1, 16), LogKind.Done, done)] });
+
+        Assert.Equal(shown, string.Join(' ', plan.Steps.Where(s => s.Dates!.Done && s.Step.Item.Id != done).Select(s => s.Step.Item.Id)));
+        Assert.All(plan.Steps.Where(s => s.Dates!.Done), s => Assert.Equal(new LocalDate(2027, 1, 16), s.Dates!.EarliestFinish));
+    }
+
+    [Fact]
+    public void What_the_log_says_of_a_step_outranks_what_another_shows()
+    {
+        var guidance = Guidance with { Steps = [Guidance.Steps[0] with { DoneWith = ["quote"] }, .. Guidance.Steps[1..]] };
+        var plan = Small.Plan(guidance, Small.Answers(guidance) with { Log = [Small.Event(new(2027, 1, 16), LogKind.Done, "quote"), Small.Event(new(2027, 1, 11), LogKind.Done, "apply")] });
+
+        Assert.Equal(new LocalDate(2027, 1, 11), plan.Steps[0].Dates!.EarliestFinish);
+    }
+
+    [Fact]
+    public void A_promise_or_a_failure_shows_nothing()
+    {
+        var guidance = Guidance with { Steps = [Guidance.Steps[0] with { DoneWith = ["joint"] }, .. Guidance.Steps[1..]] };
+        LogEvent[] log = [Small.Event(new(2027, 1, 10), LogKind.DateGiven, "joint", new(2027, 1, 29)), Small.Event(new(2027, 1, 29), LogKind.Missed, "joint")];
+
+        Assert.False(Small.Plan(guidance, Small.Answers(guidance) with { Log = [.. log] }).Steps[0].Dates!.Done);
+    }
+
     private static StepDates Dates(LogEvent[] log, string step) =>
         Small.Plan(Guidance, Small.Answers(Guidance) with { Log = [.. log] }).Steps.Single(s => s.Step.Item.Id == step).Dates!;
 }

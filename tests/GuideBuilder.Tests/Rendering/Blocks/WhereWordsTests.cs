@@ -1,0 +1,76 @@
+using GuideBuilder.Tests.Support;
+
+namespace GuideBuilder.Tests.Rendering.Blocks;
+
+/// <summary>What cover and sequence say of the wished day, the works day and the payment, for homes under the real guidance.</summary>
+public sealed class WhereWordsTests
+{
+    private const string Common = "home: {nation: england, kind: semi, built: 1954}\nwish: {moves: [cutout, meter], reason: [room-needed], way: outside-cabinet}\n";
+
+    private static readonly Lazy<Home> Impossible = new(() => Home.Given(Common + "dates: {needed-by: 2026-12-18}\n"));
+
+    [Theory]
+    [InlineData("cover")]
+    [InlineData("the-sequence")]
+    public void Where_the_day_cannot_be_met_the_smallest_change_is_told_in_plain_words(string page)
+    {
+        var (words, change) = (Impossible.Value.Words(page), Impossible.Value.Plan.Schedule.Change!);
+
+        Assert.Contains("One change alone would be enough: ", words, StringComparison.Ordinal);
+        Assert.Contains($"{change.Days} days", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Where_the_day_cannot_be_met_the_cover_names_the_whole_chain_in_order()
+    {
+        var (words, plan) = (Impossible.Value.Words("cover"), Impossible.Value.Plan);
+        var chain = plan.Schedule.DrivingSteps.Select(id => plan.Steps.Single(s => s.Step.Item.Id == id).Step.Item.Title.Words);
+
+        Assert.Contains("Why it takes so long: each of these waits for the one before it. " + string.Join("; ", chain) + ".", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Where_the_day_can_be_met_no_chain_and_no_change_is_on_the_cover()
+    {
+        var words = Home.Given(Common + "dates: {needed-by: 2028-03-01}\n").Words("cover");
+
+        Assert.DoesNotContain("Why it takes so long", words, StringComparison.Ordinal);
+        Assert.DoesNotContain("One change alone", words, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("yes")]
+    [InlineData("unknown")]
+    public void With_medical_dependence_or_none_known_cover_sequence_and_day_say_that_the_works_day_is_not_to_be_fixed(string equipment)
+    {
+        var home = Home.Given(Common + $"people: {{medical-equipment: {equipment}}}\n");
+
+        Assert.All(["cover", "the-sequence", "the-day"], page => Assert.Contains("The works day: not to be fixed yet. First these must be done or answered in writing: Plan for a works day that fails; Who puts supply back that evening.", home.Words(page), StringComparison.Ordinal));
+        Assert.DoesNotContain("not to be fixed yet", Home.Given(Common + "people: {medical-equipment: no}\n").Words("cover"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Every_gate_that_is_open_is_named_on_the_cover_beside_the_payment()
+    {
+        var (words, plan) = (Impossible.Value.Words("cover"), Impossible.Value.Plan);
+        var section = words[words.IndexOf("Before you pay", StringComparison.Ordinal)..words.IndexOf("What to do next", StringComparison.Ordinal)];
+
+        Assert.NotEmpty(plan.Whereabouts.Gates);
+        Assert.Contains("Accept the quotation and pay (from £", section, StringComparison.Ordinal);
+        Findings.AreNone(from gate in plan.Whereabouts.Gates
+                         let title = plan.Steps.Single(s => s.Step.Item.Id == gate.Step).Step.Item.Title.Words
+                         where !section.Contains(title, StringComparison.Ordinal)
+                         select title);
+    }
+
+    [Fact]
+    public void No_day_to_book_by_lies_behind() =>
+        Findings.AreNone(Impossible.Value.Pages.Where(p => Impossible.Value.Words(p) is var words && Enumerable.Range(1, 10).Any(m => words.Contains($"book by {m} October 2026", StringComparison.Ordinal) || words.Contains($"book by {m} November 2026", StringComparison.Ordinal))));
+
+    [Fact]
+    public void Past_the_last_day_for_which_holidays_are_known_the_sequence_says_so()
+    {
+        Assert.Contains("Holidays are known until 31 December 2028.", Home.Given(Common + "dates: {start-from: 2028-11-01}\n").Words("the-sequence"), StringComparison.Ordinal);
+        Assert.DoesNotContain("Holidays are known until", Impossible.Value.Words("the-sequence"), StringComparison.Ordinal);
+    }
+}
