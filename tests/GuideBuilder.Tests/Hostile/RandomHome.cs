@@ -83,7 +83,7 @@ internal sealed class RandomHome
         QuestionKind.Several => Some(question),
         QuestionKind.Quantity => Amount(question.Range!),
         QuestionKind.Date => Date(800),
-        QuestionKind.Days => $"[{Date(400)}, 2027-02-10 to 2027-02-{11 + Below(17)}]",
+        QuestionKind.Days => Below(8) == 0 ? $"[{Date(60, 0)} to {Date(250, 100)}]" : $"[{Date(400)}, 2027-02-10 to 2027-02-{11 + Below(17)}]",
         QuestionKind.Text => Any(["'A. Neighbour'", "\"<b>{{ x }}</b>\"", "'[x](javascript:x)'", "\"two\\nlines\"", "'unknown'", "\"\\u00a0 \""]),
         QuestionKind.NumberName => Any(["00123456789", "'1 000 000'", "'=1+1'", "2000000000000", "é"]),
         _ => throw new System.Diagnostics.UnreachableException(),
@@ -122,17 +122,17 @@ internal sealed class RandomHome
     {
         var from = Any(Guidance.Parties).Id;
         var covers = Below(2) == 0 ? $", amount: {Any(["£1180 inc VAT", "£0", "£99999.99 ex VAT"])}, covers: [{Any(Guidance.Costs).Id}]" : "";
-        return $"kind: {Any(Papers)}, from: {from}, dated: {Date(300)}, reference: 0012{covers}{(Below(3) == 0 ? $", leaves-out: [{Any(Guidance.Costs).Id}]" : "")}";
+        return $"kind: {Any(Papers)}, from: {from}, dated: {Past()}, reference: 0012{covers}{(Below(3) == 0 ? $", leaves-out: [{Any(Guidance.Costs).Id}]" : "")}";
     }
 
     private string Event()
     {
         var what = Any(Happenings);
-        var on = Date(300);
+        var on = Past();
         var step = what is "date-given" or "missed" or "done" || Below(2) == 0 ? $", step: {Any(Guidance.Steps).Id}" : $", party: {Any(Guidance.Parties).Id}";
         var more = what switch
         {
-            "date-given" => $", date: {Date(400)}",
+            "date-given" => $", date: {(Below(6) == 0 ? Date(1090, 0) : Date(400))}",
             "paid" => ", amount: £100",
             "quoted" when Below(2) == 0 => $", amount: £2000 inc VAT, valid-until: {Date(400)}",
             _ => "",
@@ -140,7 +140,12 @@ internal sealed class RandomHome
         return $"on: {on}, what: {what}{step}{more}, note: 'so it was'";
     }
 
-    private string Date(int around) => NodaTime.Text.LocalDatePattern.Iso.Format(Day.PlusDays(Below(around) - (around / 3)));
+    private string Past() => Date(300, -299);
+
+    private string Date(int around) => Date(around, -around / 3);
+
+    // So many days from a day on, counted from today.
+    private string Date(int days, int from) => NodaTime.Text.LocalDatePattern.Iso.Format(Day.PlusDays(from + Below(days)));
 
     private T Any<T>(IReadOnlyList<T> list) => list[Below(list.Count)];
 

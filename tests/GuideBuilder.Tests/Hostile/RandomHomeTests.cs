@@ -28,30 +28,45 @@ public sealed class RandomHomeTests
     });
 
     [Fact]
-    public void Every_home_is_planned_or_its_faults_are_told() => ForEach(Sizes.Of("homes-bound"), seed =>
+    public void Every_home_that_is_read_is_planned_and_adds_up()
     {
-        var plan = Plan(RandomHome.Of(seed, history: true));
-        return plan.Value is null == plan.Faults.Any(f => f.Severity == Severity.Error) ? [] : ["neither a plan nor faults, or both"];
-    });
+        var read = 0;
+        ForEach(Sizes.Of("homes-bound"), seed => Read(seed) is not { } answers ? [] : Wrong(answers, ref read));
+        Assert.True(read > Sizes.Of("homes-bound") * 6 / 10, $"only {read} homes were read");
+    }
 
-    [Fact]
-    public void Every_plan_adds_up() => ForEach(Sizes.Of("homes-bound"), seed =>
+    private static IEnumerable<string> Wrong(AnswerSet answers, ref int read)
     {
-        var plan = Plan(RandomHome.Of(seed, history: false));
-        return plan.Value is null ? plan.Faults.Where(f => f.Severity == Severity.Error).Select(f => f.ToString()) : PlanSums.Wrong(plan.Value);
-    });
+        read++;
+        var plan = Plan(answers);
+        return plan.Value is null ? Told(plan.Faults) : [.. Told(plan.Faults), .. PlanSums.Wrong(plan.Value)];
+    }
 
     [Fact]
     public void Every_handbook_is_bound_and_says_what_its_data_says() => ForEach(Sizes.Of("homes-bound") / 30, seed =>
     {
-        var plan = Plan(RandomHome.Of(seed, history: false));
+        if (Read(seed) is not { } read)
+        {
+            return [];
+        }
+
+        var plan = Plan(read);
         var book = plan.Then(p => Handbook.Render(p, Content.Guidance));
-        return book.Value is null ? book.Faults.Where(f => f.Severity == Severity.Error).Select(f => f.ToString()) : BookSums.Wrong(book.Value, plan.Value!);
+        return book.Value is null ? Told(book.Faults) : BookSums.Wrong(book.Value, plan.Value!);
     });
 
-    private static Staged<Plan> Plan(SourceText file) => AnswerReader.Read(file, Content.Guidance)
-        .Then(a => FactDeriver.Derive(a, Content.Guidance))
+    // Every other home has papers and a log, which may contradict each other: then Reading must have said so, and that is that.
+    private static AnswerSet? Read(ulong seed)
+    {
+        var history = seed % 2 == 0;
+        var read = AnswerReader.Read(RandomHome.Of(seed, history), Content.Guidance, Home.Today);
+        return read.Value is null && history && Told(read.Faults).Any() ? null : read.Value ?? throw new InvalidOperationException(string.Join('\n', read.Faults));
+    }
+
+    private static Staged<Plan> Plan(AnswerSet answers) => FactDeriver.Derive(answers, Content.Guidance)
         .Then(f => Planner.Plan(f, Content.Guidance, new(Home.Today, Occasion.DefaultSeed, EditionKind.Householder), new(Trials, Trials, 1)));
+
+    private static IEnumerable<string> Told(IEnumerable<Fault> faults) => faults.Where(f => f.Severity == Severity.Error).Select(f => f.ToString());
 
     private static void ForEach(int count, Func<ulong, IEnumerable<string>> wrong)
     {
