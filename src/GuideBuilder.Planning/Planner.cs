@@ -25,7 +25,7 @@ public static class Planner
     internal static Staged<Plan> Plan(Facts facts, Guidance guidance, Occasion occasion, Effort effort)
     {
         var nation = NationOf(facts.Answers, guidance);
-        var ways = Items.Plan(guidance.Ways, name => facts[name]);
+        var ways = WayChoice.Ways(guidance, name => facts[name]);
         var chosen = WayChoice.Of(ways, Known.Option(facts.Answers, "wish.way"));
         var holidays = guidance.Tables.Holidays.FirstOrDefault(h => h.Id == nation.Holidays);
         var faults = WayChoice.Faults(guidance)

@@ -37,7 +37,7 @@ internal sealed class FindOutFirst
                 .ThenByDescending(f => f.DecidesDate)
                 .ThenByDescending(f => f.FinishSpread)
                 .ThenByDescending(f => f.CostSpread)
-                .ThenBy(f => f.Question.HowToFindOut.IsEmpty),
+                .ThenBy(f => f.Question.Ease),
         ];
     }
 

@@ -84,7 +84,15 @@ internal static class WhereData
         }
 
         Ids(json, "driving-steps", schedule.DrivingSteps);
-        if (schedule.Change is { } change)
+        Change(json, schedule.Change);
+        List(json, "limits", schedule.Limits, l => Limit(json, l));
+        Ids(json, "no-day-left", schedule.Stuck);
+        json.WriteEndObject();
+    }
+
+    private static void Change(Utf8JsonWriter json, SmallestChange? smallest)
+    {
+        if (smallest is { } change)
         {
             json.WriteStartObject("change");
             json.WriteString("of", Word(change.Of.ToString()));
@@ -93,8 +101,17 @@ internal static class WhereData
             json.WriteNumber("days", change.Days);
             json.WriteEndObject();
         }
+    }
 
-        json.WriteEndObject();
+    private static void Limit(Utf8JsonWriter json, LimitConflict limit)
+    {
+        json.WriteString("step", limit.Step);
+        json.WriteString("other", limit.Other);
+        json.WriteNumber("most", limit.Most);
+        json.WriteNumber("least", limit.Least);
+        json.WriteString("of", Word(limit.Of.ToString()));
+        Ids(json, "chain", limit.Chain);
+        Change(json, limit.Change);
     }
 
     private static void Meeting(Utf8JsonWriter json, MeetingDay meeting)
