@@ -15,7 +15,7 @@ internal static class FigureBlocks
             [
                 One(bindery, "figure-cost", Cost(bindery)),
                 One(bindery, "figure-finish", Finish(bindery)),
-                One(bindery, "figure-off-supply", Phrase.Of(bindery.Ranges.Hours(Figures.Whole(plan.Schedule.OffSupplyHours)))),
+                One(bindery, "figure-off-supply", OffSupply(bindery)),
                 One(bindery, "figure-own-hours", Phrase.Of(bindery.Ranges.Hours(Figures.Whole(plan.Schedule.HouseholdHours)))),
             ]),
             .. Needed(bindery),
@@ -61,15 +61,25 @@ internal static class FigureBlocks
         return bindery.Plan.IsBeyond ? said : said + bindery.Labels.Compose("figure-finish-likely", ("date", bindery.Dates.SayShort(bindery.Plan.Schedule.Finish.Likely)));
     }
 
+    private static Phrase OffSupply(Bindery bindery) => bindery.Plan.Whereabouts.DarkSince is { } since
+        ? bindery.Labels.Compose("figure-dark", ("date", bindery.Dates.Say(since)))
+        : Phrase.Of(bindery.Ranges.Hours(bindery.Plan.Schedule.OffSupplyHours));
+
     private static IEnumerable<Block> Needed(Bindery bindery)
     {
         var schedule = bindery.Plan.Schedule;
-        if (bindery.Plan.IsBeyond || schedule.NeededBy is not { } day)
+        if (bindery.Plan.IsBeyond || bindery.Plan.Whereabouts.DarkSince is not null || schedule.NeededBy is not { } day || schedule.ReadyOn is not { } ready)
         {
             return [];
         }
 
-        var said = bindery.Labels.Compose(LabelOf(schedule.Feasibility), ("date", bindery.Dates.Say(day)));
+        if (!bindery.Plan.Whereabouts.Conflicts.IsEmpty)
+        {
+            return [Make.Say(bindery, "needed-conflict")];
+        }
+
+        var asked = bindery.Labels.Compose(LabelOf(schedule.NeededFor), ("date", bindery.Dates.Say(day)), ("ready", bindery.Dates.SayShort(ready)));
+        var said = asked + Phrase.Of(" " + bindery.Say(LabelOf(schedule.Feasibility)));
         return [new Block.Prose(bindery.Plan is { Occasion.Edition: not EditionKind.Public, Chances.MeetsDate: { } share } ? said + Phrase.Of(" ") + Phrase.Of(Share(bindery, share)) : said)];
     }
 
@@ -78,6 +88,13 @@ internal static class FigureBlocks
         <= 0 => bindery.Say("meets-hardly"),
         >= 10 => bindery.Say("meets-nearly"),
         var tenths => bindery.Say("meets-tenths", ("n", Invariant($"{tenths:0}"))),
+    };
+
+    private static string LabelOf(NeededFor what) => what switch
+    {
+        NeededFor.PowerOn => "needed-power",
+        NeededFor.PlaceFree => "needed-place",
+        _ => throw new UnreachableException(),
     };
 
     private static string LabelOf(Feasibility feasibility) => feasibility switch

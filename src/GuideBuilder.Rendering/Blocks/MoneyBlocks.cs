@@ -88,8 +88,14 @@ internal static class MoneyBlocks
     private static Block SumWords(Bindery bindery, QuantileRange<decimal> cost)
     {
         var currency = bindery.Plan.Money.Currency;
-        return Make.Say(bindery, "cost-sum-words", ("middle", Figures.Exact(Figures.Near(cost.P50), currency)), ("high", Figures.Exact(Figures.Up(cost.P90), currency)));
+        return Make.Say(bindery, "cost-sum-words", ("middle", Figures.Exact(Figures.Near(cost.P50), currency)), ("high", Figures.Exact(Figures.Up(cost.P90), currency)), ("year", Invariant($"{PriceYear(bindery)}")));
     }
+
+    // The year in whose money the lines are: the newest of their indices.
+    private static int PriceYear(Bindery bindery) => bindery.Plan.Costs.Where(c => c.Added)
+        .Select(c => bindery.Guidance.Tables.Indexes.Where(i => i.Id == c.Price.Index).SelectMany(i => i.ByYear.Keys).DefaultIfEmpty(c.Price.Year).Max())
+        .DefaultIfEmpty(0)
+        .Min();
 
     private static GridRow Sum(Bindery bindery, List<PlannedCost> added)
     {

@@ -34,6 +34,7 @@ internal static class QuotationBlocks
         return
         [
             Sides.Line(bindery, "quotation-covers", Phrase.Join(", ", check.Lines.Select(bindery.Link))),
+            .. check.Paper.Goods is null ? ImmutableArray<SideLine>.Empty : [Sides.Line(bindery, "quotation-vat", Phrase.Of(Figures.Percent(bindery.Items.Cost(check.Lines[0])!.VatShare)))],
             .. left.Count == 0 ? ImmutableArray<SideLine>.Empty : [Sides.Line(bindery, "quotation-leaves-out", Phrase.Join(", ", left))],
             .. beside.Count == 0 ? ImmutableArray<SideLine>.Empty : [Sides.Line(bindery, "quotation-still-to-pay", Phrase.Join(", ", beside))],
         ];

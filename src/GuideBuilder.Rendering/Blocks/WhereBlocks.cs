@@ -97,7 +97,7 @@ internal static class WhereBlocks
         var where = bindery.Plan.Whereabouts;
         return
         [
-            .. Make.Under(bindery, "where-conflicts", Make.List(where.Conflicts.Select(c => Conflict(bindery, c)))),
+            .. Make.Under(bindery, "where-conflicts", Make.List(where.Conflicts.DistinctBy(c => (bindery.Items.Step(c.Step)?.Step.Item.Meeting ?? c.Step, c.Given)).Select(c => Conflict(bindery, c)))),
             .. Make.Under(bindery, "where-next", Make.List(where.Next.Take(shown).Select(n => Next(bindery, n)))),
         ];
     }
@@ -129,14 +129,14 @@ internal static class WhereBlocks
     };
 
     private static Phrase Conflict(Bindery bindery, DateConflict conflict) => bindery.Labels.Compose(
-        conflict.Earliest is null ? "conflict-closed" : "conflict-earliest",
+        conflict.Earliest is null ? "conflict-closed" : conflict.Chain.IsEmpty ? "conflict-alone" : "conflict-earliest",
         ("step", bindery.Link(conflict.Step)),
         ("date", bindery.Dates.Say(conflict.Given)),
         ("earliest", conflict.Earliest is { } day ? bindery.Dates.Say(day) : Phrase.Empty),
         ("chain", Phrase.Join(", ", conflict.Chain.Select(bindery.Link))));
 
     private static Phrase Next(Bindery bindery, NextItem next) => bindery.Labels.Compose(
-        "next-by", ("step", bindery.Link(next.Step)), ("who", bindery.Link(bindery.Items.Step(next.Step)!.Step.Item.Party)), ("date", bindery.Dates.Say(next.By)));
+        bindery.Plan.Schedule.NeededBy is null ? "next-keeps" : "next-by", ("step", bindery.Link(next.Step)), ("who", bindery.Link(bindery.Items.Step(next.Step)!.Step.Item.Party)), ("date", bindery.Dates.Say(next.By)));
 
     private static GridRow Row(Bindery bindery, Gate gate) => Make.Row(
         null,
