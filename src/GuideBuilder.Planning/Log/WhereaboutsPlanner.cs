@@ -17,7 +17,7 @@ internal static class WhereaboutsPlanner
             done.Length,
             dated.Length,
             done.OrderBy(s => s.Dates!.EarliestFinish).LastOrDefault()?.Step.Item.Id,
-            [.. Lateness.Of(plan, dated, next)],
+            [.. Lateness.Of(plan, dated, next).OrderBy(l => l.Because != LateBecause.Missed)],
             next,
             gates,
             [.. RunningClocks.Of(plan, calendars)],
