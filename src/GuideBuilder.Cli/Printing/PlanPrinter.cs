@@ -26,9 +26,9 @@ internal static class PlanPrinter
         }
 
         Line(console, $"Way: {plan.ChosenWay.Item.Title.Words} ({plan.ChosenWay.Item.Id}, {State(plan.ChosenWay.State)})");
-        if (plan.IsBeyond)
+        if (!plan.IsCounted)
         {
-            Line(console, "No total and no finish date: one of the answers takes this home beyond what can be counted");
+            Line(console, plan.IsSuspended ? "No total and no date: a stop sign stands until the log says that somebody has come" : "No total and no finish date: one of the answers takes this home beyond what can be counted");
             return;
         }
 

@@ -14,7 +14,7 @@ internal static class MoneyBlocks
         var rows = added.Select(c => Row(bindery, c)).ToList();
         return
         [
-            .. Make.Grid(bindery, "costs-caption", ["column-line", "column-invoiced-by", "column-net#", "column-vat#", "column-gross#", "column-range"], rows.Count == 0 || bindery.Plan.IsBeyond ? rows : [.. rows, Sum(bindery, added)]),
+            .. Make.Grid(bindery, "costs-caption", ["column-line", "column-invoiced-by", "column-net#", "column-vat#", "column-gross#", "column-range"], rows.Count == 0 || !bindery.Plan.IsCounted ? rows : [.. rows, Sum(bindery, added)]),
             .. Make.Under(bindery, "costs-open", Open(bindery, open)),
             .. Make.Under(bindery, "events-head", EventBlocks.Of(bindery)),
             .. added.Where(c => !c.Cost.Item.About.IsEmpty).Select(c => About(bindery, c)),

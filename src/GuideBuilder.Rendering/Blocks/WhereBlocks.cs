@@ -13,9 +13,9 @@ internal static class WhereBlocks
     internal static ImmutableArray<Block> InShort(Bindery bindery)
     {
         var (plan, where) = (bindery.Plan, bindery.Plan.Whereabouts);
-        if (plan.Occasion.Edition == EditionKind.Public)
+        if (plan.Occasion.Edition == EditionKind.Public || plan.IsSuspended)
         {
-            return [];
+            return SoFar(bindery);
         }
 
         return
@@ -44,7 +44,7 @@ internal static class WhereBlocks
     internal static ImmutableArray<Block> WhereYouAre(Bindery bindery)
     {
         var where = bindery.Plan.Whereabouts;
-        return
+        return bindery.Plan.IsSuspended ? SoFar(bindery) :
         [
             .. SoFar(bindery),
             .. Ahead(bindery, NextShown),
@@ -149,7 +149,7 @@ internal static class WhereBlocks
     private static Phrase Sum(Bindery bindery, string payment)
     {
         var costs = bindery.Items.Step(payment)!.Step.Item.Costs.Select(bindery.Items.Cost).OfType<PlannedCost>().Where(c => c.Added).Select(c => c.Gross).ToList();
-        return Phrase.Of(costs.Count == 0 || bindery.Plan.IsBeyond ? bindery.Say("sum-not-known") : bindery.Money(costs.Aggregate(ThreePoint.Zero, ThreePoint.Add)));
+        return Phrase.Of(costs.Count == 0 || !bindery.Plan.IsCounted ? bindery.Say("sum-not-known") : bindery.Money(costs.Aggregate(ThreePoint.Zero, ThreePoint.Add)));
     }
 
     private static Phrase Count(int number) => Phrase.Of(Figures.Plain(number));
