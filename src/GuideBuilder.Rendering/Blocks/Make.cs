@@ -35,9 +35,8 @@ internal static class Make
     /// <summary>A row of a table.</summary>
     internal static GridRow Row(string? anchor, params Phrase[] cells) => new(anchor, [.. cells]);
 
-    /// <summary>The steps that still have to be done, by their earliest start, then in guidance order; while a stop sign stands, those that deal with it.</summary>
-    internal static IEnumerable<PlannedStep> Ahead(Plan plan) =>
-        plan.Steps.Where(s => s.Step.IsPresent && IsAhead(plan, s)).OrderBy(s => s.Dates?.EarliestStart ?? LocalDate.MaxIsoValue);
+    /// <summary>The steps that still have to be done, in the order of their dates; while a stop sign stands, those that deal with it.</summary>
+    internal static IEnumerable<PlannedStep> Ahead(Plan plan) => StepBlocks.InOrder(plan).Where(s => IsAhead(plan, s));
 
     private static bool IsAhead(Plan plan, PlannedStep step) =>
         plan.IsSuspended ? plan.StopSteps.Contains(step.Step.Item.Id) : step.Dates is { Done: false } || (plan.IsBeyond && step.Dates is null);
