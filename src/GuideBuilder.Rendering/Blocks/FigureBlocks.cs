@@ -5,11 +5,11 @@ namespace GuideBuilder.Rendering.Blocks;
 /// <summary>The four figures of the cover, each as a range rounded outward, and whether the wished day can be met.</summary>
 internal static class FigureBlocks
 {
-    /// <summary>Cost, finish, hours off supply and the household's own hours.</summary>
+    /// <summary>Cost, finish, hours off supply and the household's own hours; none while a stop sign stands.</summary>
     internal static ImmutableArray<Block> All(Bindery bindery)
     {
         var plan = bindery.Plan;
-        return
+        return plan.IsSuspended ? [Make.Say(bindery, "figure-suspended")] :
         [
             new Block.Definitions(
             [
@@ -42,7 +42,7 @@ internal static class FigureBlocks
     private static Phrase Cost(Bindery bindery)
     {
         var currency = bindery.Plan.Money.Currency;
-        return bindery.Plan is { IsBeyond: false, Chances.Cost: { } cost }
+        return bindery.Plan is { IsCounted: true, Chances.Cost: { } cost }
             ? bindery.Labels.Compose("figure-chance", ("from", Sum(Figures.Down(cost.P10))), ("to", Sum(Figures.Up(cost.P90))), ("middle", Sum(Figures.Near(cost.P50))))
             : bindery.Total(bindery.Plan.Money.Gross);
 
@@ -51,14 +51,14 @@ internal static class FigureBlocks
 
     private static Phrase Finish(Bindery bindery)
     {
-        if (bindery.Plan is { IsBeyond: false, Chances.Finish: { } finish })
+        if (bindery.Plan is { IsCounted: true, Chances.Finish: { } finish })
         {
             var range = bindery.Dates.Range(new DateRange(finish.P10, finish.P50, finish.P90));
             return finish.P10 == finish.P90 ? range : range + bindery.Labels.Compose("figure-finish-middle", ("date", bindery.Dates.SayShort(finish.P50)));
         }
 
         var said = bindery.Finish(bindery.Plan.Schedule.Finish);
-        return bindery.Plan.IsBeyond ? said : said + bindery.Labels.Compose("figure-finish-likely", ("date", bindery.Dates.SayShort(bindery.Plan.Schedule.Finish.Likely)));
+        return !bindery.Plan.IsCounted ? said : said + bindery.Labels.Compose("figure-finish-likely", ("date", bindery.Dates.SayShort(bindery.Plan.Schedule.Finish.Likely)));
     }
 
     private static Phrase OffSupply(Bindery bindery) => bindery.Plan.Whereabouts.DarkSince is { } since
@@ -68,7 +68,7 @@ internal static class FigureBlocks
     private static IEnumerable<Block> Needed(Bindery bindery)
     {
         var schedule = bindery.Plan.Schedule;
-        if (bindery.Plan.IsBeyond || bindery.Plan.Whereabouts.DarkSince is not null || schedule.NeededBy is not { } day || schedule.ReadyOn is not { } ready)
+        if (!bindery.Plan.IsCounted || bindery.Plan.Whereabouts.DarkSince is not null || schedule.NeededBy is not { } day || schedule.ReadyOn is not { } ready)
         {
             return [];
         }

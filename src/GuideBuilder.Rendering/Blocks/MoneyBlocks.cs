@@ -14,8 +14,8 @@ internal static class MoneyBlocks
         var rows = added.Select(c => Row(bindery, c)).ToList();
         return
         [
-            .. Make.Grid(bindery, "costs-caption", ["column-line", "column-invoiced-by", "column-net#", "column-vat#", "column-gross#", "column-range"], rows.Count == 0 || bindery.Plan.IsBeyond ? rows : [.. rows, Sum(bindery, added)]),
-            .. rows.Count == 0 || bindery.Plan is not { IsBeyond: false, Chances.Cost: { } cost } || cost.P10 == cost.P90 ? ImmutableArray<Block>.Empty : [SumWords(bindery, cost)],
+            .. Make.Grid(bindery, "costs-caption", ["column-line", "column-invoiced-by", "column-net#", "column-vat#", "column-gross#", "column-range"], rows.Count == 0 || !bindery.Plan.IsCounted ? rows : [.. rows, Sum(bindery, added)]),
+            .. rows.Count == 0 || bindery.Plan is not { IsCounted: true, Chances.Cost: { } cost } || cost.P10 == cost.P90 ? ImmutableArray<Block>.Empty : [SumWords(bindery, cost)],
             .. Make.Under(bindery, "costs-open", Open(bindery, open)),
             .. Make.Under(bindery, "events-head", EventBlocks.Of(bindery)),
             .. added.Where(c => !c.Cost.Item.About.IsEmpty).Select(c => About(bindery, c)),

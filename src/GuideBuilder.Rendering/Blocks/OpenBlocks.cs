@@ -9,8 +9,8 @@ internal static class OpenBlocks
     private const int Named = 3;
     private const int OnFirstPage = 40;
 
-    /// <summary>The unknown answers that matter most, three of them.</summary>
-    internal static ImmutableArray<Block> FindOutFirst(Bindery bindery) =>
+    /// <summary>The unknown answers that matter most, three of them; while a stop sign stands, that this waits.</summary>
+    internal static ImmutableArray<Block> FindOutFirst(Bindery bindery) => bindery.Plan.IsSuspended ? [Make.Say(bindery, "stop-finding-out")] :
     [
         .. bindery.Plan.FindOutFirst.Take(Shown).Select(f => new Block.Entry(
             null,

@@ -85,7 +85,7 @@ internal static class Sides
     {
         if (step.Dates is not { } dates)
         {
-            return Phrase.Of(bindery.Say("date-open"));
+            return Phrase.Of(bindery.Say(!bindery.Plan.IsSuspended ? "date-open" : bindery.Plan.StopSteps.Contains(step.Step.Item.Id) ? "date-now" : "date-suspended"));
         }
 
         if (dates.Done)

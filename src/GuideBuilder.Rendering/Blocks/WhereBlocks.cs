@@ -13,9 +13,9 @@ internal static class WhereBlocks
     internal static ImmutableArray<Block> InShort(Bindery bindery)
     {
         var plan = bindery.Plan;
-        if (plan.Occasion.Edition == EditionKind.Public)
+        if (plan.Occasion.Edition == EditionKind.Public || plan.IsSuspended)
         {
-            return [];
+            return SoFar(bindery);
         }
 
         return
@@ -27,8 +27,8 @@ internal static class WhereBlocks
         ];
     }
 
-    /// <summary>For the cover: what is still open before each payment, by whoever answers it.</summary>
-    internal static ImmutableArray<Block> BeforeYouPay(Bindery bindery) =>
+    /// <summary>For the cover: what is still open before each payment, by whoever answers it; while a stop sign stands, that nothing is to be paid.</summary>
+    internal static ImmutableArray<Block> BeforeYouPay(Bindery bindery) => bindery.Plan.IsSuspended ? [Make.Say(bindery, "stop-pay-nothing")] :
         bindery.Plan.Whereabouts.Gates.Select(g => g.Payment).Distinct(StringComparer.Ordinal).SelectMany(p => GatesInShort(bindery, p)).ToImmutableArray() is { IsEmpty: false } gates ? gates : [Make.Say(bindery, "gates-no-payment")];
 
     private static ImmutableArray<Block> SoFar(Bindery bindery)
@@ -47,7 +47,7 @@ internal static class WhereBlocks
     internal static ImmutableArray<Block> WhereYouAre(Bindery bindery)
     {
         var where = bindery.Plan.Whereabouts;
-        return
+        return bindery.Plan.IsSuspended ? SoFar(bindery) :
         [
             .. SoFar(bindery),
             .. Ahead(bindery, NextShown),
@@ -155,7 +155,7 @@ internal static class WhereBlocks
 
     // What the lines that fall due with the payment come to in the trials.
     private static Phrase Sum(Bindery bindery, string payment) =>
-        Phrase.Of(bindery.Plan is { IsBeyond: false } plan && plan.Whereabouts.Payments.FirstOrDefault(p => p.Step == payment) is { Sum: { High: > 0 } sum } ? bindery.Ranges.Half(sum, plan.Money.Currency) : bindery.Say("sum-not-known"));
+        Phrase.Of(bindery.Plan is { IsCounted: true } plan && plan.Whereabouts.Payments.FirstOrDefault(p => p.Step == payment) is { Sum: { High: > 0 } sum } ? bindery.Ranges.Half(sum, plan.Money.Currency) : bindery.Say("sum-not-known"));
 
     private static Phrase Count(int number) => Phrase.Of(Figures.Plain(number));
 }
