@@ -88,7 +88,7 @@ internal static class MoneyBlocks
     private static Block SumWords(Bindery bindery, QuantileRange<decimal> cost)
     {
         var currency = bindery.Plan.Money.Currency;
-        return Make.Say(bindery, "cost-sum-words", ("middle", Figures.Exact(Figures.Near(cost.P50), currency)), ("high", Figures.Exact(Figures.Up(cost.P90), currency)), ("year", Invariant($"{PriceYear(bindery)}")));
+        return Make.Say(bindery, bindery.Plan.Money.Base > cost.P90 ? "cost-sum-words-dear" : "cost-sum-words", ("middle", Figures.Exact(Figures.Near(cost.P50), currency)), ("high", Figures.Exact(Figures.Up(cost.P90), currency)), ("year", Invariant($"{PriceYear(bindery)}")));
     }
 
     // The year in whose money the lines are: the newest of their indices.

@@ -88,7 +88,11 @@ internal static class PlanData
             json.WriteString("id", cost.Cost.Item.Id);
             json.WriteString("state", StateOf(cost.Cost.State));
             json.WriteBoolean("added", cost.Added);
-            Points(json, "gross", cost.Gross);
+            if (cost.Cost.IsPresent)
+            {
+                Points(json, "gross", cost.Gross);
+            }
+
             json.WriteEndObject();
         }
 
