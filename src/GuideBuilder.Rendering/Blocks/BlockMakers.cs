@@ -49,6 +49,7 @@ internal static class BlockMakers
         ["cost-range"] = CostRange.Of,
         ["cash-flow"] = CashBlocks.Of,
         ["finish-chances"] = FinishChances.Of,
+        ["quotations"] = QuotationBlocks.OnMoney,
         ["papers"] = MoneyBlocks.Papers,
         ["fatal-hazards"] = WorstHazards.Fatal,
         ["data-files"] = BackBlocks.DataFiles,

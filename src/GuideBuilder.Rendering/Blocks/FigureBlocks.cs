@@ -78,8 +78,8 @@ internal static class FigureBlocks
             return [Make.Say(bindery, "needed-conflict")];
         }
 
-        var asked = bindery.Labels.Compose(LabelOf(schedule.NeededFor), ("date", bindery.Dates.Say(day)), ("ready", bindery.Dates.SayShort(ready)));
-        var said = asked + Phrase.Of(" " + bindery.Say(LabelOf(schedule.Feasibility)));
+        var asked = bindery.Labels.Compose(LabelOf(schedule.NeededFor), ("date", bindery.Dates.Say(day)));
+        var said = asked + Phrase.Of(" " + bindery.Say(LabelOf(schedule.Feasibility)) + " ") + bindery.Labels.Compose("needed-ready", ("ready", bindery.Dates.SayShort(ready)));
         return [new Block.Prose(bindery.Plan is { Occasion.Edition: not EditionKind.Public, Chances.MeetsDate: { } share } ? said + Phrase.Of(" ") + Phrase.Of(Share(bindery, share)) : said)];
     }
 

@@ -120,11 +120,15 @@ internal static class MoneyBlocks
     private static SideLine Basis(Bindery bindery, PlannedCost cost) =>
         Sides.Line(bindery, "left-figure", Phrase.Of(cost.Quotation is null ? $"{bindery.Say(Marks.LabelOf(cost.Price.Basis.Mark))}. {bindery.Say("prices-of-year", ("0", Invariant($"{cost.Price.Year}")))}" : bindery.Say("cost-quoted")));
 
+    // A quotation past its term that nothing in the plan stands on any more.
+    private static bool IsRunOut(Bindery bindery, Paper paper) =>
+        paper is { Kind: PaperKind.Quotation, ValidUntil: { } last } && last < bindery.Plan.Occasion.Today && bindery.Plan.QuotationChecks.All(c => c.Paper != paper);
+
     private static GridRow Paper(Bindery bindery, Paper paper) => Make.Row(
         null,
         Phrase.Of(bindery.Say($"paper-{Marks.NameOf(paper.Kind)}") + (paper.Reference is { Length: > 0 } reference ? " " + reference : "")),
         paper.From is { } from ? bindery.Link(from) : Phrase.Empty,
         paper.Dated is { } dated ? bindery.Dates.Say(dated) : Phrase.Empty,
-        paper.ValidUntil is { } until ? bindery.Dates.Say(until) : Phrase.Empty,
+        paper.ValidUntil is { } until ? IsRunOut(bindery, paper) ? bindery.Labels.Compose("paper-run-out", ("date", bindery.Dates.Say(until))) : bindery.Dates.Say(until) : Phrase.Empty,
         Phrase.Of(paper.Amount is { } amount ? bindery.Answers.Say(amount, null) : ""));
 }

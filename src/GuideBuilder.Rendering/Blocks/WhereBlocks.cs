@@ -29,7 +29,7 @@ internal static class WhereBlocks
 
     /// <summary>For the cover: what is still open before each payment, by whoever answers it; while a stop sign stands, that nothing is to be paid.</summary>
     internal static ImmutableArray<Block> BeforeYouPay(Bindery bindery) => bindery.Plan.IsSuspended ? [Make.Say(bindery, "stop-pay-nothing")] :
-        bindery.Plan.Whereabouts.Gates.Select(g => g.Payment).Distinct(StringComparer.Ordinal).SelectMany(p => GatesInShort(bindery, p)).ToImmutableArray() is { IsEmpty: false } gates ? gates : [Make.Say(bindery, "gates-no-payment")];
+        bindery.Plan.Whereabouts.Gates.Select(g => g.Payment).Distinct(StringComparer.Ordinal).SelectMany(p => GatesInShort(bindery, p)).ToImmutableArray() is { IsEmpty: false } gates ? [.. gates, .. QuotationBlocks.Outside(bindery)] : [Make.Say(bindery, "gates-no-payment")];
 
     private static ImmutableArray<Block> SoFar(Bindery bindery)
     {

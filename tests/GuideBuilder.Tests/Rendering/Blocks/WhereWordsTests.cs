@@ -74,6 +74,19 @@ public sealed class WhereWordsTests
         Assert.Contains("Accept the quotation and pay (£1,180).", quoted.Words("cover"), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("2026-12-30", "£300 ex VAT", true, false)]
+    [InlineData("2026-12-30", "£1,180 inc VAT", false, false)]
+    [InlineData("2026-11-01", "£300 ex VAT", false, true)]
+    public void A_quotation_outside_our_range_is_told_before_the_payment_and_one_that_has_run_out_as_such(string until, string amount, bool outside, bool ranOut)
+    {
+        var home = Home.Given(Common + "intake: {service: underground}\nground: {joint-place: own-land, who-digs: household}\n" + $"papers: [{{kind: quotation, from: network-operator, dated: 2026-10-01, valid-until: {until}, amount: \"{amount}\"}}]\n");
+
+        Assert.Equal(outside, home.Words("cover").Contains("Ask what it leaves out", StringComparison.Ordinal));
+        Assert.Equal(!ranOut, home.Words("money").Contains("The quotations that you hold", StringComparison.Ordinal));
+        Assert.Equal(ranOut, home.Words("afterwards").Contains("It has run out and counts no more", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Gates_stand_under_whoever_answers_them_the_household_first()
     {
