@@ -28,7 +28,7 @@ internal static class PlanPrinter
         Line(console, $"Way: {plan.ChosenWay.Item.Title.Words} ({plan.ChosenWay.Item.Id}, {State(plan.ChosenWay.State)})");
         if (plan.IsBeyond)
         {
-            Line(console, "No total and no finish date: one of the answers takes this home beyond what can be counted");
+            Line(console, plan.Schedule.Stuck.IsEmpty ? "No total and no finish date: one of the answers takes this home beyond what can be counted" : "No total and no finish date: the answers leave no day for something");
             return;
         }
 

@@ -88,4 +88,7 @@ public sealed record LatestLink(string Step, int Before, DayCount Of, string? Wh
 {
     /// <summary>The question (section.id, in days) whose answer outranks the limit; null for none.</summary>
     public string? Or { get; init; }
+
+    /// <summary>Whether the limit is only a wish to have the two near each other: where it cannot be kept, nothing is said.</summary>
+    public bool WherePossible { get; init; }
 }

@@ -24,8 +24,8 @@ public sealed record Plan(
     /// <summary>The fact of the guidance that takes a home out of the range in which a total or a date can be given from a desk.</summary>
     public const string BeyondFact = "beyond-this-book";
 
-    /// <summary>Whether the answers take this home beyond what can be counted: no step that is still to come has a date, and no total and no finish date may be told.</summary>
-    public bool IsBeyond => Facts.Derived.GetValueOrDefault(BeyondFact) is { Standing: Standing.Known, Value: Value.Option { Id: "yes" } };
+    /// <summary>Whether the answers take this home beyond what can be counted, or leave no day for something: no step that is still to come has a date, and no total and no finish date may be told.</summary>
+    public bool IsBeyond => !Schedule.Stuck.IsEmpty || Facts.Derived.GetValueOrDefault(BeyondFact) is { Standing: Standing.Known, Value: Value.Option { Id: "yes" } };
 
     /// <summary>Where the household is today: what is late, what is next, which gates stand before a payment, which clocks run.</summary>
     public Whereabouts Whereabouts { get; init; } = Whereabouts.None;

@@ -72,7 +72,19 @@ public sealed record Schedule(
 
     /// <summary>The smallest single change with which the needed-by date would be met; null where it is met, or where no single change would do.</summary>
     public SmallestChange? Change { get; init; }
+
+    /// <summary>The limits between steps that no dates can keep, in the order of the steps.</summary>
+    public ImmutableArray<LimitConflict> Limits { get; init; } = [];
+
+    /// <summary>The steps for which no day is left within the reach of a plan, so that nothing still to come has a date; empty where everything has one.</summary>
+    public ImmutableArray<string> Stuck { get; init; } = [];
 }
+
+/// <summary>
+/// A limit that cannot be kept: between the step and the other should pass at most so many days of a count, and so many pass at the least. Why: the steps between them, each of which waits for the one before it.
+/// The smallest single change with which it could be kept; null where none alone would do.
+/// </summary>
+public sealed record LimitConflict(string Step, string Other, int Most, int Least, DayCount Of, ImmutableArray<string> Chain, SmallestChange? Change);
 
 /// <summary>A step, and the last day on which it may start.</summary>
 public sealed record LastSafeDay(string Step, LocalDate Day);

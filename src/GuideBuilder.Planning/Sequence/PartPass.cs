@@ -12,6 +12,7 @@ internal sealed class PartPass
     private CompiledNetwork _net;
     private bool[] _present = [];
     private int[] _days = [];
+    private bool _limits = true;
 
     /// <summary>Room for parts of networks with as many activities and no more cells.</summary>
     public PartPass(PartNetwork parts)
@@ -49,19 +50,36 @@ internal sealed class PartPass
         }
     }
 
-    /// <summary>The forward pass with these durations; false when no day is left for something.</summary>
-    public bool Run(int[] days)
+    /// <summary>The forward pass with these durations; false when no day is left for something. Where limits may give way, those that leave no day are not asked for.</summary>
+    public bool Run(int[] days, bool mayYield = true)
     {
-        _days = days;
-        for (var cell = 0; cell < _net.Cells.Count; cell++)
+        (_days, _limits) = (days, true);
+        var settled = true;
+        for (var cell = 0; cell < _net.Cells.Count && settled; cell++)
         {
-            if (!Begin(cell))
-            {
-                return false;
-            }
+            settled = Begin(cell);
         }
 
-        return Settle();
+        for (var c = 0; c < _net.Order.Count && settled; c++)
+        {
+            settled = Settle(_net.Order[c], _net.Order.Again[c]) || (mayYield && SettleWithoutLimits(_net.Order[c], _net.Order.Again[c]));
+        }
+
+        return settled;
+    }
+
+    // Limits that contradict a wait stand in one component with it.
+    private bool SettleWithoutLimits(ReadOnlySpan<int> cells, bool again)
+    {
+        _limits = false;
+        foreach (var cell in cells)
+        {
+            Begin(cell);
+        }
+
+        var settled = Settle(cells, again);
+        _limits = true;
+        return settled;
     }
 
     private bool Begin(int cell)
@@ -77,25 +95,21 @@ internal sealed class PartPass
         return Place(part.Members, day != CompiledNetwork.Free ? day : part.Table.OnOrAfter(part.Release));
     }
 
-    private bool Settle()
+    private bool Settle(ReadOnlySpan<int> cells, bool again)
     {
-        for (var c = 0; c < _net.Order.Count; c++)
+        var changed = true;
+        for (var first = true; first || (again && changed); first = false)
         {
-            var cells = _net.Order[c];
-            var changed = true;
-            for (var first = true; first || (_net.Order.Again[c] && changed); first = false)
+            changed = false;
+            foreach (var cell in cells)
             {
-                changed = false;
-                foreach (var cell in cells)
+                var before = StartOf(cell);
+                if (!Settle(cell))
                 {
-                    var before = StartOf(cell);
-                    if (!Settle(cell))
-                    {
-                        return false;
-                    }
-
-                    changed |= StartOf(cell) != before;
+                    return false;
                 }
+
+                changed |= StartOf(cell) != before;
             }
         }
 
@@ -138,12 +152,11 @@ internal sealed class PartPass
                 if (_present[bound.From])
                 {
                     handed.Offer(bound.Kind == BoundKind.StartToStart ? Starts[bound.From] : Finishes[bound.From], _net.Cells.Of[bound.From], bound.From);
-                    continue;
                 }
-
-                ref readonly var behind = ref _handed[bound.From];
-                handed.Offer(behind.Top, behind.TopCell, behind.TopFrom);
-                handed.Offer(behind.Next, behind.NextCell, behind.NextFrom);
+                else
+                {
+                    handed.Offer(_handed[bound.From]);
+                }
             }
 
             _handed[absent] = handed;
@@ -160,7 +173,7 @@ internal sealed class PartPass
             AskLinks(cell, member, true, ref most, ref driver);
             foreach (ref readonly var limit in _parts.Limits[member].AsSpan())
             {
-                if (_present[limit.From])
+                if (_limits && _present[limit.From])
                 {
                     Ask(cell, member, limit, ref most, ref driver);
                 }
@@ -199,11 +212,7 @@ internal sealed class PartPass
             }
 
             // Within a cell what follows may share the last day.
-            if (within && handed.Top - 1 > Starts[member])
-            {
-                Take(handed.Top - 1, handed.TopFrom, ref most, ref driver);
-            }
-
+            Take(within && handed.Top - 1 > Starts[member] ? handed.Top - 1 : -1, handed.TopFrom, ref most, ref driver);
             Take(handed.Next, handed.NextFrom, ref most, ref driver);
         }
     }
@@ -218,13 +227,7 @@ internal sealed class PartPass
         }
     }
 
-    private static void Take(int asked, int from, ref int most, ref int driver)
-    {
-        if (asked > most)
-        {
-            (most, driver) = (asked, from);
-        }
-    }
+    private static void Take(int asked, int from, ref int most, ref int driver) => (most, driver) = asked > most ? (asked, from) : (most, driver);
 
     private bool Place(int[] members, int start)
     {

@@ -126,7 +126,7 @@ internal sealed class StepReader(Desk desk)
         var step = desk.NeedReference(fields, "step", Kinds.Step);
         var before = fields.Need("before", Values.Whole(0, MostDays), 0);
         var of = fields.Need("of", ReadDays, DayCount.CalendarDays);
-        return new(step, before, of, Whose(fields, of), fields.Place) { Or = Or(fields) };
+        return new(step, before, of, Whose(fields, of), fields.Place) { Or = Or(fields), WherePossible = fields.Find("where-possible", Values.YesNo, false) };
     }
 
     private string? Or(Fields fields) => desk.FindReference(fields, "or", Kinds.Question);

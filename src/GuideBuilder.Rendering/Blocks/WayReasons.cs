@@ -11,11 +11,18 @@ internal static class WayReasons
         var chosen = bindery.Plan.ChosenWay;
         return Make.List(
         [
-            Phrase.Of(bindery.Say(IsWished(bindery, chosen.Item.Id) ? "way-why-asked" : chosen.State == ItemState.Settled ? "way-why-settled" : "way-why-open")),
+            Phrase.Of(bindery.Say(IsWished(bindery, chosen.Item.Id) ? "way-why-asked" : Why(chosen.Because.Truth))),
             bindery.ReadLine(chosen.Because.Reason),
             Phrase.Of(Beside(bindery, chosen.Item.Id)),
         ]);
     }
+
+    private static string Why(Truth meetsWish) => meetsWish switch
+    {
+        Truth.Holds => "way-why-settled",
+        Truth.Open => "way-why-open",
+        _ => "way-why-left",
+    };
 
     private static bool IsWished(Bindery bindery, string way) =>
         bindery.Plan.Answers.ByName.GetValueOrDefault("wish.way") is { Standing: Standing.Known, Value: Value.Option wished } && wished.Id == way;

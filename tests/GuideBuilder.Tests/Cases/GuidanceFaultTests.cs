@@ -15,6 +15,8 @@ public sealed class GuidanceFaultTests
         { "content/hazards.yaml", "{intake.signs: {is: fresh-tar}}", "{intake.signs: {is: fresh-tarr}}", "content/hazards.yaml", "fresh-tarr}}" },
         { "content/costs.yaml", "{home.nation: {is: ireland}}", "{home.nation: {is: eire}}", "content/costs.yaml", "eire}}" },
         { "content/steps.yaml", "{step: photograph-intake}]", "{step: photograph-intak}]", "content/steps.yaml", "photograph-intak}" },
+        { "content/questions/meter.yaml", "  ease: papers\n", "", "content/questions/meter.yaml", "id: change-due" },
+        { "content/questions/meter.yaml", "  ease: papers\n", "  ease: paper\n", "content/questions/meter.yaml", "paper\n" },
         { "content/questions/people.yaml", "  data-class: health\n", "", "content/questions/people.yaml", "id: medical-equipment" },
         { "content/hazards.yaml", "  reviewed-by: not yet reviewed\n", "", "content/hazards.yaml", "id: stop-smoke-or-flash" },
         { "content/tables/soils.yaml", "  for-answer: {ground.soil: {is: chalk}}\n", "", "content/tables/soils.yaml", "id: soil-topsoil" },
