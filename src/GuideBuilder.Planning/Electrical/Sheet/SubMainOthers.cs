@@ -13,9 +13,9 @@ internal static class SubMainOthers
     ];
 
     public static IEnumerable<SheetRow> Of(SheetDesk desk) => from choice in Choices
-                                                               where choice.Family != CableFamily.FlatTwinAndEarth || desk.Supply.Phases != Phases.Three
-                                                               from row in Lines(desk, choice.Id, SubMainLines.Case(desk, desk.Supply.Fuse, choice.Family, choice.Method))
-                                                               select row;
+                                                              where choice.Family != CableFamily.FlatTwinAndEarth || desk.Supply.Phases != Phases.Three
+                                                              from row in Lines(desk, choice.Id, SubMainLines.Case(desk, desk.Supply.Fuse, choice.Family, choice.Method))
+                                                              select row;
 
     private static IEnumerable<SheetRow> Lines(SheetDesk desk, string id, SubMainCase? asked)
     {
