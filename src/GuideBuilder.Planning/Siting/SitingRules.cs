@@ -60,7 +60,7 @@ public static class SitingRules
 
         return lookup(name) switch
         {
-            { Standing: Standing.Known } given => Options(given.Value).Contains(rule.Words("is")) ? Truth.Holds : Truth.Fails,
+            { Standing: Standing.Known } given => rule.List("is").Any(Options(given.Value).Contains) ? Truth.Holds : Truth.Fails,
             { Standing: Standing.Unknown } => Truth.Open,
             _ => Truth.Fails,
         };

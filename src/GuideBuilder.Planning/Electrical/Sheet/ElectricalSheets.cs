@@ -10,7 +10,7 @@ public static class ElectricalSheets
     {
         var inputs = new Inputs(lookup, tables);
         var desk = new SheetDesk(ElectricalFigures.From(tables), inputs, HomeSupply.Of(inputs));
-        ImmutableArray<SheetRow> lines = [.. DemandLines.Of(desk), .. TailsLines.Of(desk), .. SubMainLines.Of(desk), .. EarthingLines.Of(desk)];
+        ImmutableArray<SheetRow> lines = [.. SupplyLines.Of(desk), .. DemandLines.Of(desk), .. TailsLines.Of(desk), .. SubMainLines.Of(desk), .. EarthingLines.Of(desk)];
         return new(lines, SheetQuestions.Of(desk, lines));
     }
 }

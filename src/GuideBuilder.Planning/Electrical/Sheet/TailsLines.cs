@@ -16,7 +16,8 @@ internal static class TailsLines
         yield return Carry(desk, "tails-in-insulated-wall", LayingMethod.A);
         yield return Drop(desk);
         yield return desk.Line(
-            "selective-fuse", "selectivity", [desk.Answer(HomeSupply.FuseQuestion)], SheetDesk.Worth(Selective(desk)), "selectivity");
+            "selective-fuse", "selectivity", [desk.Answer(HomeSupply.FuseQuestion), desk.Cell("selectivity", "ratio")], Selects(desk));
+        yield return SelectiveDemand(desk);
     }
 
     /// <summary>Whether a fused switch is needed, with the operator's own limit where there is one.</summary>
@@ -24,6 +25,15 @@ internal static class TailsLines
 
     /// <summary>The largest fuse that leaves the main one whole.</summary>
     public static Quantity? Selective(SheetDesk desk) => desk.Supply.Fuse is { } fuse ? Selectivity.LargestUnder(desk.Figures, fuse, SubMainLines.FuseFamily) : null;
+
+    private static Value? Selects(SheetDesk desk) => desk.Supply.Fuse is null ? null : SheetDesk.Worth(Selective(desk)) ?? new Value.Option("no-fuse");
+
+    // The fuse that leaves the main one whole must still carry what the home draws.
+    private static SheetRow SelectiveDemand(SheetDesk desk)
+    {
+        var (demand, fuse) = (HomeLoads.Demand(desk.Figures, desk.Inputs)?.Demand.Highest, Selective(desk));
+        return desk.Line("selective-demand", "demand-against-fuse", [SheetDesk.Worked("demand", demand)], SheetDesk.Worth(demand), SheetDesk.Worked("selective-fuse", fuse), Limits.AtMost(desk.Figures, demand, fuse), "close-margin");
+    }
 
     private static SheetRow Carry(SheetDesk desk, string id, LayingMethod method)
     {
