@@ -38,8 +38,8 @@ internal static class SubMainLines
         : desk.Supply.After == EarthingSystem.OwnRod ? desk.Answer(HomeSupply.AfterQuestion)
         : new(HomeSupply.AfterQuestion, null, FigureOrigin.Answered);
 
-    /// <summary>What a sub-main in such a cable is asked to do, its own earth as protective conductor; null while fuse, length or phases are not known.</summary>
-    public static SubMainCase? Case(SheetDesk desk, Quantity? fuse, CableFamily family, LayingMethod method) => (fuse, desk.Supply) is ({ } amps, { TailsLength: { } length, Phases: { } phases } supply)
+    /// <summary>What a sub-main in such a cable is asked to do, its own earth as protective conductor; null while fuse, length or phases are not known, or the tables hold no such cable.</summary>
+    public static SubMainCase? Case(SheetDesk desk, Quantity? fuse, CableFamily family, LayingMethod method) => (fuse, desk.Supply) is ({ } amps, { TailsLength: { } length, Phases: { } phases } supply) && Cable.Sizes(desk.Figures, family).Any()
         ? new(family, method, phases, amps, FuseFamily, amps, length, Protective(family, phases), supply.Loop(desk.Figures), [])
         : null;
 
