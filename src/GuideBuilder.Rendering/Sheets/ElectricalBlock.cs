@@ -11,13 +11,13 @@ internal static class ElectricalBlock
     [
         ("supply", ["supply-", "generation"]),
         ("demand", ["demand", "counts-", "demand-", "notice"]),
-        ("tails", ["switch-fuse", "tails-", "selective-fuse", "selective-demand"]),
+        ("tails", ["switch-fuse", "whole-run", "tails-", "selective-fuse", "selective-demand"]),
         ("sub-main-same", ["same-"]),
     ];
 
     private static readonly ImmutableArray<(string Part, ImmutableArray<string> Lines)> Then =
     [
-        ("sub-main-selective", ["selective-size", "selective-drop", "selective-left", "selective-loop", "selective-protective", "selective-longest-drop", "selective-longest"]),
+        ("sub-main-selective", ["selective-size", "selective-carries", "selective-drop", "selective-left", "selective-loop", "selective-protective", "selective-longest-drop", "selective-longest"]),
         ("earthing", ["earthing-", "main-bonding", "armour-as-bond", "declared-"]),
         ("rod", ["rod-", "residual-"]),
     ];

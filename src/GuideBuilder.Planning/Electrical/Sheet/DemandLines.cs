@@ -13,6 +13,11 @@ internal static class DemandLines
         string[] rules = [.. home.Select(l => l.Load?.Kind).OfType<LoadKind>().Distinct().Select(Rule), "nominal-voltage", "close-margin"];
         yield return desk.Line(
             "demand", "diversity", home.Select(Figure).Append(desk.Answer(HomeSupply.PhasesQuestion)), SheetDesk.Worth(demand), desk.Answer(HomeSupply.FuseQuestion), AgainstFuse(desk, demand), rules);
+        if (found is null)
+        {
+            yield return SoFar(desk, home, rules);
+        }
+
         foreach (var row in desk.Supply.Phases == Phases.Three ? ByLine(desk, home, found) : ByKind(desk, home))
         {
             yield return row;
@@ -22,6 +27,17 @@ internal static class DemandLines
         yield return desk.Line(
             "notice", "notice", [SheetDesk.Worked("demand", demand), desk.Answer(HomeSupply.FuseQuestion), desk.Answer(HomeSupply.LoopedQuestion), new("notice-days", SheetDesk.Worth(desk.Figures.Quantity("notify-threshold", "tell-within")), FigureOrigin.Table)],
             Option(Notice(desk, demand)), desk.Cell("notify-threshold", "apply-above"), Limits.AtMost(desk.Figures, demand, desk.Figures.Quantity("notify-threshold", "apply-above")), "close-margin");
+    }
+
+    // What is known already: it can be over, and never within.
+    private static SheetRow SoFar(SheetDesk desk, ImmutableArray<HomeLoad> home, string[] rules)
+    {
+        var loads = home.Select(l => l.Load).OfType<Load>().ToImmutableArray();
+        var placed = desk.Supply.Phases == Phases.Three ? LineBalance.Allocate(desk.Figures, loads) : loads;
+        var demand = desk.Supply.Phases is null || loads.IsEmpty || placed is null ? null : MaximumDemand.Of(desk.Figures, placed)?.Highest;
+        return desk.Line(
+            "demand-so-far", "diversity", home.Where(l => l.Load is not null).Select(Figure).Append(desk.Answer(HomeSupply.PhasesQuestion)), SheetDesk.Worth(demand), desk.Answer(HomeSupply.FuseQuestion),
+            AgainstFuse(desk, demand) == LimitVerdict.Over ? LimitVerdict.Over : LimitVerdict.NotKnown, rules);
     }
 
     // What each kind counts for where all stands on one line: their sum is the demand.

@@ -10,7 +10,7 @@ internal static class SheetQuestions
         ("demand", [Over, TooCloseToCall, NotKnown], "real-peak"),
         ("switch-fuse", [Over, TooCloseToCall, NotKnown], "tails-in-writing"),
         ("switch-fuse", [Over, TooCloseToCall, NotKnown], "switch-fuse-rating"),
-        ("same-size", [Within, TooCloseToCall, Over], "terminals"),
+        ("same-carries", [Within, TooCloseToCall, Over], "terminals"),
         ("same-loop", [Over, TooCloseToCall, NotKnown], "loop-measured"),
         ("same-loop", [Over, TooCloseToCall], "smaller-fuse"),
         ("same-protective", [Over, TooCloseToCall, NotKnown], "clearing-time"),

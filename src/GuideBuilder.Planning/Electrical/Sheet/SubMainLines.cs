@@ -18,13 +18,14 @@ internal static class SubMainLines
         var supply = Supply(desk);
         string[] cable = [.. Rows(desk, chosen, "rating"), .. Rows(desk, chosen, "drop")];
         string[] loop = [.. LoopRows(desk, asked, chosen), "close-margin"];
-        yield return desk.Line(which + "-size", "sub-main", [.. run, supply], Size(asked, chosen), SheetDesk.Worked("size-needed", chosen?.Needed), Carries(desk, asked, chosen), [.. cable, "close-margin"]);
+        yield return desk.Line(which + "-size", "sub-main", [.. run, supply], Size(desk, asked, chosen), cable);
+        yield return Carries(desk, which, run, chosen);
         yield return desk.Line(
             which + "-drop", "voltage-drop", [.. run, desk.Cell("drop-sub-main-habit", "share")], SheetDesk.Worth(chosen?.Drop), SheetDesk.Worked("drop-allowed", asked is null ? null : SubMain.Allowed(desk.Figures, asked)),
             chosen?.DropVerdict ?? LimitVerdict.NotKnown, [.. Rows(desk, chosen, "drop"), "nominal-voltage", "close-margin"]);
         yield return desk.Line(which + "-left", "voltage-left", run, SheetDesk.Worth(chosen?.LeftForLighting), [.. Rows(desk, chosen, "drop"), "drop-limit-lighting"]);
         yield return desk.Line(
-            which + "-loop", "loop", [.. run, supply], SheetDesk.Worth(chosen?.Loop?.Impedance), SheetDesk.Worked("loop-limit", chosen?.LoopLimit), chosen?.LoopVerdict ?? LimitVerdict.NotKnown, loop);
+            which + "-loop", "loop", [.. run, supply], SheetDesk.Worth(chosen?.Loop?.Impedance), SheetDesk.Worked("loop-limit", chosen?.LoopLimit), Shown(chosen), loop);
         yield return desk.Line(
             which + "-protective", "adiabatic", run, SheetDesk.Worth(chosen?.ProtectiveNeeded), SheetDesk.Worked("protective-there", chosen?.ProtectiveThere), chosen?.ProtectiveVerdict ?? LimitVerdict.NotKnown, loop);
         yield return desk.Line(which + "-longest-drop", "longest-by-drop", run, SheetDesk.Worth(chosen?.LongestByDrop), [.. Rows(desk, chosen, "drop"), "drop-sub-main-habit", "nominal-voltage"]);
@@ -38,20 +39,25 @@ internal static class SubMainLines
         : desk.Supply.After == EarthingSystem.OwnRod ? desk.Answer(HomeSupply.AfterQuestion)
         : new(HomeSupply.AfterQuestion, null, FigureOrigin.Answered);
 
-    /// <summary>What a sub-main in such a cable is asked to do, its own earth as protective conductor; null while fuse, length or phases are not known, or the tables hold no such cable.</summary>
-    public static SubMainCase? Case(SheetDesk desk, Quantity? fuse, CableFamily family, LayingMethod method) => (fuse, desk.Supply) is ({ } amps, { TailsLength: { } length, Phases: { } phases } supply) && Cable.Sizes(desk.Figures, family).Any()
+    /// <summary>What a sub-main in such a cable is asked to do, its own earth as protective conductor; null while fuse, length or phases are not known.</summary>
+    public static SubMainCase? Case(SheetDesk desk, Quantity? fuse, CableFamily family, LayingMethod method) => (fuse, desk.Supply) is ({ } amps, { TailsLength: { } length, Phases: { } phases } supply)
         ? new(family, method, phases, amps, FuseFamily, amps, length, Protective(family, phases), supply.Loop(desk.Figures), [])
         : null;
 
-    /// <summary>The size that came out, that no size of the tables does, or null while nobody can say.</summary>
-    public static Value? Size(SubMainCase? asked, SubMainSize? chosen) => asked is null ? null : chosen is null ? new Value.Option("no-size") : SheetDesk.Worth(chosen.Cable.Size);
+    /// <summary>The size that came out, that no size of the tables does, or null while nobody can say, as where the tables are lacking.</summary>
+    public static Value? Size(SheetDesk desk, SubMainCase? asked, SubMainSize? chosen) => chosen is not null ? SheetDesk.Worth(chosen.Cable.Size)
+        : asked is null || Cable.Sizes(desk.Figures, asked.Family).IsEmpty ? null
+        : new Value.Option("no-size");
 
-    /// <summary>How the current that the cable must carry stands to what it carries; over where no size of the tables does.</summary>
-    public static LimitVerdict Carries(SheetDesk desk, SubMainCase? asked, SubMainSize? chosen) =>
-        chosen is not null ? Limits.AtMost(desk.Figures, chosen.Needed, chosen.Rating) : asked is null ? LimitVerdict.NotKnown : LimitVerdict.Over;
+    /// <summary>The line that holds the current that the cable must carry against what that size carries, laid so.</summary>
+    public static SheetRow Carries(SheetDesk desk, string which, SheetFigure[] run, SubMainSize? chosen) => desk.Line(
+        which + "-carries", "carries", run, SheetDesk.Worth(chosen?.Needed), SheetDesk.Worked("size-rating", chosen?.Rating), Limits.AtMost(desk.Figures, chosen?.Needed, chosen?.Rating), [.. Rows(desk, chosen, "rating"), "close-margin"]);
+
+    // A declared greatest value proves nothing of this home, neither way: only a reading tells.
+    private static LimitVerdict Shown(SubMainSize? chosen) => chosen?.Loop is EarthLoop.Measured ? chosen.LoopVerdict : LimitVerdict.NotKnown;
 
     /// <summary>The longest run, that no length does, or null while nobody can say.</summary>
-    public static Value? Longest(SubMainSize? chosen) => chosen?.LongestRun is { Base: <= 0 } ? new Value.Option("no-length") : SheetDesk.Worth(chosen?.LongestRun);
+    public static Value? Longest(SubMainSize? chosen) => chosen?.LongestRun is { Base: <= 0 } ? new Value.Option(chosen.Loop is EarthLoop.Measured ? "no-length" : "no-length-declared") : SheetDesk.Worth(chosen?.LongestRun);
 
     /// <summary>The rows of that kind about the chosen cable.</summary>
     public static IEnumerable<string> Rows(SheetDesk desk, SubMainSize? chosen, string kind) => chosen?.Cable.OfThisSize(desk.Figures, kind).Select(r => r.Id) ?? [];

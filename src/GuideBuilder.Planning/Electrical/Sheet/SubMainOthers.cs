@@ -22,14 +22,13 @@ internal static class SubMainOthers
         var chosen = asked is null ? null : SubMain.Choose(desk.Figures, asked) ?? SubMain.ByCurrent(desk.Figures, asked);
         SheetFigure[] run = [desk.Answer(HomeSupply.FuseQuestion), desk.Answer(HomeSupply.LengthQuestion), desk.Answer(HomeSupply.PhasesQuestion), SubMainLines.Supply(desk)];
         string[] rows = [.. SubMainLines.Rows(desk, chosen, "rating"), .. SubMainLines.Rows(desk, chosen, "drop"), .. SubMainLines.LoopRows(desk, asked, chosen), "close-margin"];
-        yield return desk.Line(
-            $"other-{id}-size", "sub-main", run, SubMainLines.Size(asked, chosen), SheetDesk.Worked("size-needed", chosen?.Needed),
-            SubMainLines.Carries(desk, asked, chosen), rows);
+        yield return desk.Line($"other-{id}-size", "sub-main", run, SubMainLines.Size(desk, asked, chosen), rows);
         if (asked is not null && chosen is null)
         {
             yield break;
         }
 
+        yield return SubMainLines.Carries(desk, $"other-{id}", run, chosen);
         yield return desk.Line(
             $"other-{id}-protective", "adiabatic", run, SheetDesk.Worth(chosen?.ProtectiveNeeded), SheetDesk.Worked("protective-there", chosen?.ProtectiveThere), chosen?.ProtectiveVerdict ?? LimitVerdict.NotKnown, rows);
         yield return desk.Line($"other-{id}-longest-drop", "longest-by-drop", run, SheetDesk.Worth(chosen?.LongestByDrop), rows);

@@ -67,7 +67,7 @@ public sealed class ElectricalLineTests
     {
         var line = Line("other-flat-in-insulated-wall-size");
 
-        Assert.Equal((new Value.Option("no-size"), LimitVerdict.Over), (line.Result, line.Verdict));
+        Assert.Equal(new Value.Option("no-size"), line.Result);
         Assert.DoesNotContain(Sheet([.. Known, ("intake.phases", "three")]).Rows, r => r.Id.StartsWith("other-flat", StringComparison.Ordinal));
     }
 
@@ -87,6 +87,53 @@ public sealed class ElectricalLineTests
 
         Assert.Equal(new Value.Option("no-length"), line.Result);
         Assert.Equal(LimitVerdict.Over, Line("same-loop", ("intake.earthing", "cable-sheath"), ("operator.earth-offered", "cable-sheath"), ("intake.earth-reading", Quantity.Of(0.8m, "Ω"))).Verdict);
+    }
+
+    [Fact]
+    public void A_declared_greatest_value_is_never_within_nor_over()
+    {
+        (string, object)[] home = [.. Known.Where(a => a.Item1 != "intake.earth-reading"), ("operator.earth-offered", "cable-sheath")];
+
+        Assert.All(Sheet(home).Rows.Where(r => r.Id.Contains("loop", StringComparison.Ordinal) || r.Id.StartsWith("declared-", StringComparison.Ordinal)), r => Assert.Equal(LimitVerdict.NotKnown, r.Verdict));
+        Assert.Equal(new Value.Option("no-length-declared"), Sheet(home).Line("same-longest").Result);
+        Assert.Contains(Sheet(home).Questions, q => q.Id == "loop-measured");
+    }
+
+    [Fact]
+    public void What_a_size_carries_is_printed_beside_what_it_must()
+    {
+        var line = Line("same-carries");
+
+        Assert.Equal((80, 89, LimitVerdict.Within), (Number(line), ((Value.Amount)line.Limit!.Worth!).Quantity.Amount, line.Verdict));
+        Assert.Equal(LimitVerdict.TooCloseToCall, Line("other-hot-clipped-carries").Verdict);
+    }
+
+    [Theory]
+    [InlineData(12, "run-sub-main", 0.42)]
+    [InlineData(2.6, "run-tails", 0.364)]
+    [InlineData(2.9, "run-ask", 0.406)]
+    public void Beyond_the_limit_only_the_first_part_counts_as_tails(double metres, string run, double drop)
+    {
+        Assert.Equal(new Value.Option(run), Line("whole-run", ("place.tails-length", Quantity.Of((decimal)metres, "m"))).Result);
+        Assert.Equal((decimal)drop, Number(Line("tails-drop", ("place.tails-length", Quantity.Of((decimal)metres, "m")))));
+    }
+
+    [Fact]
+    public void What_is_known_of_the_demand_is_printed_and_may_be_over_and_never_within()
+    {
+        SheetRow SoFar(decimal fuse) => Sheet([.. Known.Where(a => a.Item1 != "loads.workshop"), ("loads.shower", Quantity.Of(9.5m, "kW")), ("intake.fuse-rating", Quantity.Of(fuse, "A"))]).Line("demand-so-far");
+
+        Assert.Equal(98.17m, decimal.Round(Number(SoFar(60))!.Value, 2));
+        Assert.Equal([LimitVerdict.Over, LimitVerdict.NotKnown], new[] { 60m, 200 }.Select(f => SoFar(f).Verdict));
+        Assert.DoesNotContain(Sheet(Known).Rows, r => r.Id == "demand-so-far");
+    }
+
+    [Fact]
+    public void What_settles_a_figure_settles_those_that_rest_on_it()
+    {
+        var sheet = Sheet([.. Known.Where(a => a.Item1 != "intake.fuse-rating")]);
+
+        Assert.All(sheet.Rows.Where(r => r.Id.StartsWith("selective-", StringComparison.Ordinal)), r => Assert.Contains("intake.fuse-rating", r.Open));
     }
 
     [Fact]

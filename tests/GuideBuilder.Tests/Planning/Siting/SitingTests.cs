@@ -82,6 +82,15 @@ public sealed class SitingTests
         Assert.Equal(SitingOutcome.Ask, Verdict("room-southern", ("place.kind", "inside-elsewhere"), ("place.room-use", "bedroom"), ("home.supply-number", null)));
 
     [Fact]
+    public void Where_nobody_knows_the_operator_no_rule_of_one_is_met()
+    {
+        var own = SitingRules.Of(With(("home.supply-number", null)), Content.Guidance.Tables).Where(v => v.Rule.Cells.ContainsKey("areas")).ToArray();
+
+        Assert.NotEmpty(own);
+        Assert.All(own, v => Assert.Equal((SitingOutcome.Ask, false), (v.Outcome, v.OperatorKnown)));
+    }
+
+    [Fact]
     public void The_rules_ask_only_what_the_calculator_may_use() =>
         Assert.Empty(SitingRules.Names(Content.Guidance.Tables).Except([.. Calculators.ByName["place.siting"].Needs, .. Calculators.ByName["place.siting"].MayUse]));
 
