@@ -25,7 +25,7 @@ internal static class DayTimetable
 
         return
         [
-            new Block.Prose(meeting.IsHeld ? DayBlocks.Held(bindery, meeting) : bindery.Labels.Compose("day-date", ("0", bindery.Dates.Say(meeting.Day)), ("1", bindery.Dates.Range(meeting.Range)))),
+            new Block.Prose(meeting.IsHeld ? DayBlocks.Held(bindery, meeting) : DayBlocks.Day(bindery, meeting)),
             new Block.Drawing($"drawing-{meeting.Meeting}", bindery.Say("drawing-day"), bindery.Say("drawing-day-words"), Draw(bindery, turns, crews)),
             .. Make.Grid(bindery, "day-caption", ["column-hours", "column-who", "column-what", "column-supply"], turns.Select((t, i) => Row(bindery, t, i + 1))),
         ];
