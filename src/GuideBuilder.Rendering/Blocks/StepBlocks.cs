@@ -6,7 +6,7 @@ namespace GuideBuilder.Rendering.Blocks;
 internal static class StepBlocks
 {
     // The step's own page names them all.
-    private const int QuestionsNamed = 2;
+    private const int QuestionsNamed = 1;
 
     /// <summary>Every present step in order of its earliest start, then those that may apply without a date.</summary>
     internal static ImmutableArray<Block> All(Bindery bindery) => [.. InOrder(bindery.Plan).Select(s => Entry(bindery, s))];
