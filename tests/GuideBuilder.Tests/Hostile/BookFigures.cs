@@ -3,11 +3,11 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using AngleSharp.Html.Parser;
 using GuideBuilder.Model;
-using Clock = GuideBuilder.Planning.Steps.Hours;
 using GuideBuilder.Rendering;
 using GuideBuilder.Rendering.Wording;
 using GuideBuilder.Tests.Rendering;
 using static System.FormattableString;
+using Clock = GuideBuilder.Planning.Steps.Hours;
 
 namespace GuideBuilder.Tests.Hostile;
 
