@@ -75,7 +75,19 @@ public sealed class ImprintReaderTests
 
     [Fact]
     public void The_public_edition_needs_an_id_of_its_own() =>
-        Assert.Contains(EditionAnswers.Of(Editions.Demo with { Handbook = Editions.Demo.Handbook with { HasOwnId = false } }, Content.Guidance, EditionKind.Public).Faults, f => f.Code == "HB1056");
+        Assert.Contains(EditionAnswers.Of(Editions.Demo with { Handbook = Editions.Demo.Handbook with { HasOwnId = false, PublicId = null } }, Content.Guidance, EditionKind.Public).Faults, f => f.Code == "HB1056");
+
+    [Fact]
+    public void The_id_of_a_private_handbook_does_not_become_public_by_itself()
+    {
+        var (home, guidance) = (Editions.Demo with { Handbook = Editions.Demo.Handbook with { PublicId = null } }, Content.Guidance);
+        var (named, published) = (home with { Handbook = home.Handbook with { PublicId = "a-semi" } }, home with { Handbook = home.Handbook with { Edition = EditionKind.Public } });
+
+        Assert.Contains(EditionAnswers.Of(home, guidance, EditionKind.Public).Faults, f => f.Code == "HB1141");
+        Assert.Equal("a-semi", EditionAnswers.Of(named, guidance, EditionKind.Public).Value!.Handbook.Id);
+        Assert.Equal("avebury-close", EditionAnswers.Of(published, guidance, EditionKind.Public).Value!.Handbook.Id);
+        Assert.Equal("avebury-close", EditionAnswers.Of(named, guidance, EditionKind.Householder).Value!.Handbook.Id);
+    }
 
     [Fact]
     public void Health_is_printed_after_consent_only() => SmallGuidance.Finds("disclosure.yaml", "- «{id: application, may-print: [health]}»\n", "HB1127");
