@@ -96,7 +96,7 @@ public sealed class EditorTests
         var changed = Changed(("content/questions/intake.yaml", "- id: slack\n", Question + "- id: slack\n"), ("content/hazards.yaml", "- id: tidy-intake\n", Hazard + "- id: tidy-intake\n"));
         const string Cellar = "home: {nation: england}\nwish: {moves: [cutout]}\nintake: {where: cellar";
 
-        Assert.Contains("Is the cellar dry all year?", System.Text.Encoding.UTF8.GetString(FormPage.Write(changed).Span), StringComparison.Ordinal);
+        Assert.Contains("Is the cellar dry all year?", System.Text.Encoding.UTF8.GetString(FormPage.Render(changed).Value!.Bytes.Span), StringComparison.Ordinal);
         Assert.Equal(ItemState.Open, Home.Given(Cellar + "}", changed).Items.State("water-in-the-cellar"));
         Assert.Contains("Water in the cellar", Home.Given(Cellar + ", cellar-dry: no}", changed).Words("dangers"), StringComparison.Ordinal);
         Assert.DoesNotContain("Water in the cellar", Home.Given(Cellar + ", cellar-dry: yes}", changed).Words("dangers"), StringComparison.Ordinal);
