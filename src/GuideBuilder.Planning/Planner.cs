@@ -101,7 +101,7 @@ public static class Planner
         Steps = [.. plan.Steps.Select(s => s.Dates is { Done: true } ? s : s with { Dates = null })],
         Costs = [.. plan.Costs.Select(c => c with { Due = null })],
         Schedule = plan.Schedule with { Meetings = [], DrivingSteps = [], Feasibility = Feasibility.NoDate, NeededBy = null, LastSafe = null, Change = null },
-        Whereabouts = plan.Whereabouts with { Late = [], Next = [], Conflicts = [], Gates = [.. plan.Whereabouts.Gates.Select(g => g with { Expected = null })] },
+        Whereabouts = plan.Whereabouts with { Late = [], Next = [], Conflicts = [], Payments = [], Gates = [.. plan.Whereabouts.Gates.Select(g => g with { Expected = null })] },
         Payments = [],
         Chances = null,
         FindOutFirst = [.. plan.FindOutFirst.Select(f => f with { Rows = [.. f.Rows.Select(r => r with { Cost = null, Finish = null, MeetsDate = null })], MayWiden = false })],

@@ -12,17 +12,20 @@ internal static class WhereaboutsPlanner
     {
         var dated = plan.Steps.Where(s => s.Dates is not null).ToImmutableArray();
         var done = dated.Where(s => s.Dates!.Done).ToImmutableArray();
-        var next = Next(plan, dated);
-        return new(
+        var (next, gates) = (Next(plan, dated), Gates.Of(plan.Steps).ToImmutableArray());
+        return new Whereabouts(
             done.Length,
             dated.Length,
             done.OrderBy(s => s.Dates!.EarliestFinish).LastOrDefault()?.Step.Item.Id,
             [.. Lateness.Of(plan, dated, next)],
             next,
-            [.. Gates.Of(plan.Steps)],
+            gates,
             [.. RunningClocks.Of(plan, calendars)],
             [.. plan.Scheduling.Passes.Forward.Conflicts.Select(c => new DateConflict(c.Id, c.Given, c.Earliest, [.. c.Chain.Select(t => t.Id)]))],
-            DarkSince(dated));
+            DarkSince(dated))
+        {
+            Payments = [.. gates.Select(g => g.Payment).Distinct(StringComparer.Ordinal).Select(id => new GatedPayment(id, plan.Scheduling.Trials.SumOf(plan.Case.StepsById[id].Costs)))],
+        };
     }
 
     // What waits for nothing that is still to come, by the day by which it must be done.

@@ -42,6 +42,13 @@ internal sealed record TrialRun(TrialSetting Setting, TrialWorlds Worlds, StepRu
     /// <summary>Quantiles of the gross sum.</summary>
     public Quantiles<decimal> Gross => _gross ??= Money(Sums);
 
+    /// <summary>What one, five and nine of ten trials do not exceed of those lines (cost ids) alone, gross; nothing where no world has one.</summary>
+    public ThreePoint SumOf(IEnumerable<string> costs)
+    {
+        var ids = costs.ToFrozenSet(StringComparer.Ordinal);
+        return Range(Money([.. Worlds.Contents.Select((c, p) => Setting.Outlook.GrossOf(ids, c, Worlds.Draws[p]))]));
+    }
+
     /// <summary>Quantiles of the VAT in it.</summary>
     public Quantiles<decimal> Vat => Money(Taxes);
 
@@ -73,7 +80,7 @@ internal sealed record TrialRun(TrialSetting Setting, TrialWorlds Worlds, StepRu
         steps.ToFrozenDictionary(s => s.Id, s => Share(Place(s) is >= 0 and var at ? Sum(p => Dates.Starts[at][p] != StepRun.Absent) : 0), StringComparer.Ordinal),
         steps.ToFrozenDictionary(s => s.Id, s => Share(Place(s) is >= 0 and var at ? Dates.Deciding[at] : 0), StringComparer.Ordinal))
     {
-        FinishByTenths = [.. Quantiles.Tenths(Dates.Finish, Worlds.Weights).Select(Horizon.Date)],
+        FinishByTenths = [.. Quantiles.Tenths(Dates.Finish, Worlds.Weights).Distinct().Select(d => new FinishBy(Horizon.Date(d), Share(Sum(p => Dates.Finish[p] <= d))))],
     };
 
     /// <summary>The share of trials in which each event happens, in the order of the steps.</summary>

@@ -24,6 +24,7 @@ internal static class BlockMakers
         ["wish"] = CoverBlocks.Wish,
         ["key-figures"] = FigureBlocks.All,
         ["where-in-short"] = WhereBlocks.InShort,
+        ["before-you-pay"] = WhereBlocks.BeforeYouPay,
         ["where-you-are"] = WhereBlocks.WhereYouAre,
         ["next-actions"] = CoverBlocks.NextActions,
         ["top-hazards"] = HazardPanels.Top,

@@ -19,7 +19,21 @@ internal static class FigureBlocks
                 One(bindery, "figure-own-hours", Phrase.Of(bindery.Ranges.Hours(Figures.Whole(plan.Schedule.HouseholdHours)))),
             ]),
             .. Needed(bindery),
+            .. MaybeBeyond(bindery),
         ];
+    }
+
+    // While it is not known whether the home is beyond what can be counted: the answers on which that hangs.
+    private static IEnumerable<Block> MaybeBeyond(Bindery bindery)
+    {
+        if (bindery.Plan.Facts.Derived.GetValueOrDefault(Plan.BeyondFact) is not { Standing: Standing.Unknown } maybe)
+        {
+            return [];
+        }
+
+        var open = bindery.Plan.OpenQuestions.Select(q => q.Question.Name).ToFrozenSet(StringComparer.Ordinal);
+        var questions = maybe.Because.Unsettled.Select(q => open.Contains(q.Name) ? bindery.Link(q) : bindery.Words(q.Label));
+        return [new Block.Prose(bindery.Labels.Compose("beyond-maybe", ("questions", Phrase.Join("; ", questions))))];
     }
 
     private static Definition One(Bindery bindery, string label, Phrase says) => new(null, Phrase.Of(bindery.Say(label)), [new Block.Prose(says)]);

@@ -35,9 +35,9 @@ internal static class Make
     /// <summary>A row of a table.</summary>
     internal static GridRow Row(string? anchor, params Phrase[] cells) => new(anchor, [.. cells]);
 
-    /// <summary>The steps that still have to be done, by their earliest start, then in guidance order.</summary>
+    /// <summary>The steps that still have to be done, in the order of their dates.</summary>
     internal static IEnumerable<PlannedStep> Ahead(Plan plan) =>
-        plan.Steps.Where(s => s.Step.IsPresent && (s.Dates is { Done: false } || (plan.IsBeyond && s.Dates is null))).OrderBy(s => s.Dates?.EarliestStart ?? LocalDate.MaxIsoValue);
+        StepBlocks.InOrder(plan).Where(s => s.Dates is { Done: false } || (plan.IsBeyond && s.Dates is null));
 
     /// <summary>Present hazards, worst first: severity before likelihood, then in guidance order.</summary>
     internal static IEnumerable<PlannedHazard> WorstFirst(IEnumerable<PlannedHazard> hazards) =>

@@ -15,6 +15,7 @@ internal static class MoneyBlocks
         return
         [
             .. Make.Grid(bindery, "costs-caption", ["column-line", "column-invoiced-by", "column-net#", "column-vat#", "column-gross#", "column-range"], rows.Count == 0 || bindery.Plan.IsBeyond ? rows : [.. rows, Sum(bindery, added)]),
+            .. rows.Count == 0 || bindery.Plan is not { IsBeyond: false, Chances.Cost: { } cost } || cost.P10 == cost.P90 ? ImmutableArray<Block>.Empty : [SumWords(bindery, cost)],
             .. Make.Under(bindery, "costs-open", Open(bindery, open)),
             .. Make.Under(bindery, "events-head", EventBlocks.Of(bindery)),
             .. added.Where(c => !c.Cost.Item.About.IsEmpty).Select(c => About(bindery, c)),
@@ -82,6 +83,13 @@ internal static class MoneyBlocks
         "m³" => "unit-cubic-metre",
         _ => null,
     };
+
+    // Why the sum of the table is another than the middle of the range, and which of the two to have at hand.
+    private static Block SumWords(Bindery bindery, QuantileRange<decimal> cost)
+    {
+        var currency = bindery.Plan.Money.Currency;
+        return Make.Say(bindery, "cost-sum-words", ("middle", Figures.Exact(Figures.Near(cost.P50), currency)), ("high", Figures.Exact(Figures.Up(cost.P90), currency)));
+    }
 
     private static GridRow Sum(Bindery bindery, List<PlannedCost> added)
     {

@@ -15,9 +15,9 @@ internal static class OpenBlocks
         .. bindery.Plan.FindOutFirst.Take(Shown).Select(f => new Block.Entry(
             null,
             1,
-            bindery.Link(f.Question),
-            [.. bindery.Read(f.Question.HowToFindOut)],
-            [Decides(bindery, f.Open)])),
+            Bindery.Link(f.Question.Name, bindery.ReadLine(f.Question.Wording)),
+            [.. bindery.Read(f.Question.HowToFindOut), .. bindery.Read(f.Question.WhatItDecides)],
+            [.. Teller(bindery, f.Question)])),
     ];
 
     /// <summary>The open questions that matter most, at home here, and in one line what changes nothing.</summary>
@@ -60,20 +60,26 @@ internal static class OpenBlocks
     private static Block.Entry Entry(Bindery bindery, OpenQuestion open, ImmutableArray<Block> table)
     {
         var question = open.Question;
-        ImmutableArray<SideLine> tell = question.WhoCanTell.IsEmpty ? [] : [Sides.Line(bindery, "left-who-can-tell", bindery.ReadLine(question.WhoCanTell))];
         return new Block.Entry(
             question.Name,
             1,
-            bindery.Words(question.Label),
-            [.. bindery.Read(question.Wording), .. bindery.Read(question.HowToFindOut), .. bindery.Read(question.WhatItDecides), .. table],
-            [.. tell, Decides(bindery, open)]);
+            bindery.ReadLine(question.Wording),
+            [.. bindery.Read(question.HowToFindOut), .. bindery.Read(question.WhatItDecides), .. table],
+            [.. Teller(bindery, question), Decides(bindery, open)]);
     }
 
+    private static IEnumerable<SideLine> Teller(Bindery bindery, Question question) =>
+        question.WhoCanTell.IsEmpty ? [] : [Sides.Line(bindery, "left-who-can-tell", bindery.ReadLine(question.WhoCanTell))];
+
+    // Few items by name; many only by their kinds, since the table beside it names what matters.
     private static SideLine Decides(Bindery bindery, OpenQuestion open)
     {
-        var more = open.WouldSettle.Length - Named;
-        var named = Phrase.Join(", ", open.WouldSettle.Take(Named).Select(i => bindery.Link(i.Id)));
-        var rest = more > 0 ? Phrase.Of(bindery.Labels.Count("settles-more", more)) : Phrase.Empty;
-        return Sides.Line(bindery, "left-settles", named.IsEmpty ? Phrase.Of(bindery.Say("settles-nothing")) : named + rest);
+        var kinds = open.WouldSettle.CountBy(i => i.Kind, StringComparer.Ordinal).Select(k => bindery.Labels.Count("settles-" + k.Key, k.Value));
+        return Sides.Line(bindery, "left-settles", open.WouldSettle.Length switch
+        {
+            0 => Phrase.Of(bindery.Say("settles-nothing")),
+            <= Named => Phrase.Join(", ", open.WouldSettle.Select(i => bindery.Link(i.Id))),
+            _ => Phrase.Of(string.Join(", ", kinds)),
+        });
     }
 }

@@ -24,6 +24,12 @@ internal static class Sides
     /// <summary>When a step can run, and by when to book it.</summary>
     internal static SideLine When(Bindery bindery, PlannedStep step) => Line(bindery, "left-when", Dated(bindery, step));
 
+    /// <summary>The same, with the day after which the wished date, or the plan's own finish, is lost.</summary>
+    internal static SideLine WhenAtLatest(Bindery bindery, PlannedStep step) =>
+        step.Dates is { Done: false, DateGiven: null } dates && dates.LatestFinish > dates.EarliestFinish
+            ? Line(bindery, "left-when", Dated(bindery, step) + bindery.Labels.Compose("date-at-latest", ("date", bindery.Dates.SayShort(dates.LatestFinish))))
+            : When(bindery, step);
+
     /// <summary>The letter that goes with a step; nothing when there is none or it has nothing to say.</summary>
     internal static ImmutableArray<SideLine> Letter(Bindery bindery, Step step) =>
         step.Letter is { } id && !bindery.LeftOut.Contains(id) ? [Line(bindery, "left-letter", CoverBlocks.LetterLink(bindery, id))] : [];
@@ -55,7 +61,8 @@ internal static class Sides
     internal static string Spare(Bindery bindery, PlannedStep step)
     {
         var spare = step.Dates!.TotalFloat;
-        return bindery.Plan.Schedule.DrivingSteps.Contains(step.Step.Item.Id) ? bindery.Say("spare-decides")
+        return bindery.Plan.Schedule.DrivingSteps.Contains(step.Step.Item.Id)
+                ? bindery.Plan.Schedule.NeededBy is not null && spare > 0 ? bindery.Say("spare-decides-until", ("date", bindery.Dates.Short(step.Dates.LatestFinish))) : bindery.Say("spare-decides")
             : spare <= 0 ? bindery.Say("spare-nothing")
             : $"{Figures.Plain(spare)} {bindery.Labels.Count("unit-working-day", spare)}";
     }

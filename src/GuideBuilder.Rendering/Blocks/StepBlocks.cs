@@ -22,9 +22,9 @@ internal static class StepBlocks
         .. Make.List(InOrder(bindery.Plan).Where(s => s.Step.Item.SupplyOff).Select(s => DarkStep(bindery, s.Step.Item.Id))),
     ];
 
-    /// <summary>Present steps: dated ones by their earliest start, then undated ones.</summary>
+    /// <summary>Present steps: dated ones by their earliest start, those of a works day by their turns, then undated ones.</summary>
     internal static IEnumerable<PlannedStep> InOrder(Plan plan) =>
-        plan.Steps.Where(s => s.Step.IsPresent).OrderBy(s => s.Dates?.EarliestStart ?? LocalDate.MaxIsoValue).ThenBy(s => s.Dates?.EarliestFinish ?? LocalDate.MaxIsoValue);
+        TurnOrder.Of(plan.Steps.Where(s => s.Step.IsPresent).OrderBy(s => s.Dates?.EarliestStart ?? LocalDate.MaxIsoValue).ThenBy(s => s.Dates?.EarliestFinish ?? LocalDate.MaxIsoValue), byDay: true);
 
     private static Phrase DarkStep(Bindery bindery, string id) =>
         DayBlocks.IsInTimetable(bindery, id) ? bindery.Link(id) : bindery.Labels.Compose("off-supply-may", ("step", bindery.Link(id)));

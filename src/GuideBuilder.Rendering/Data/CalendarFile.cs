@@ -51,6 +51,11 @@ internal static class CalendarFile
         var title = bindery.Guidance.Meetings.FirstOrDefault(m => m.Id == meeting.Meeting)?.Title.Words ?? meeting.Meeting;
         var given = meeting.Turns.Any(t => bindery.Items.Step(t.Step)?.Dates?.DateGiven == meeting.Day);
         var planned = Event(bindery, meeting.Meeting, meeting.Day, bindery.Say(given ? "ics-meeting-given" : "ics-meeting-planned", ("meeting", title)), DaysBeforeMeeting);
+        if (meeting.Range.Early < meeting.Range.Late)
+        {
+            planned.Description = bindery.Say("ics-meeting-range", ("early", bindery.Dates.Short(meeting.Range.Early)), ("late", bindery.Dates.Short(meeting.Range.Late)), ("middle", bindery.Dates.Short(meeting.Range.Likely))) + " " + planned.Description;
+        }
+
         planned.Status = given ? EventStatus.Confirmed : EventStatus.Tentative;
         planned.Transparency = given ? TransparencyType.Opaque : TransparencyType.Transparent;
         return planned;

@@ -29,10 +29,10 @@ internal static class PlanData
             json.WriteBoolean("beyond-this-book", plan.IsBeyond);
             if (!plan.IsBeyond)
             {
-                Money(json, "cost", plan.Money.Gross);
+                Points(json, "cost", plan.Money.Gross);
             }
 
-            Money(json, "off-supply-hours", plan.Schedule.OffSupplyHours);
+            Points(json, "off-supply-hours", plan.Schedule.OffSupplyHours);
             Costs(json, plan);
             Items(json, "hazards", plan.Hazards.Select(h => (h.Hazard.Item.Id, h.Hazard.State)));
             Items(json, "consents", plan.Consents.Select(c => (c.Item.Id, c.State)));
@@ -74,6 +74,7 @@ internal static class PlanData
 
         json.WriteEndArray();
         WhereData.Write(json, plan);
+        ChanceData.Write(json, plan);
         Log(json, plan);
     }
 
@@ -86,7 +87,7 @@ internal static class PlanData
             json.WriteString("id", cost.Cost.Item.Id);
             json.WriteString("state", StateOf(cost.Cost.State));
             json.WriteBoolean("added", cost.Added);
-            Money(json, "gross", cost.Gross);
+            Points(json, "gross", cost.Gross);
             json.WriteEndObject();
         }
 
@@ -135,7 +136,8 @@ internal static class PlanData
         json.WriteEndObject();
     }
 
-    private static void Money(Utf8JsonWriter json, string name, ThreePoint amount)
+    /// <summary>A range in figures.</summary>
+    internal static void Points(Utf8JsonWriter json, string name, ThreePoint amount)
     {
         json.WriteStartObject(name);
         json.WriteNumber("low", amount.Low);

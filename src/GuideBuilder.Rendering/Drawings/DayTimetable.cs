@@ -35,7 +35,7 @@ internal static class DayTimetable
 
         return
         [
-            new Block.Prose(meeting.IsHeld ? DayBlocks.Held(bindery, meeting) : bindery.Labels.Compose("day-date", ("0", bindery.Dates.Say(meeting.Day)), ("1", bindery.Dates.Range(meeting.Range)))),
+            new Block.Prose(meeting.IsHeld ? DayBlocks.Held(bindery, meeting) : DayBlocks.Day(bindery, meeting)),
             new Block.Drawing($"drawing-{meeting.Meeting}", bindery.Say("drawing-day"), bindery.Say("drawing-day-words"), Draw(bindery, turns, crews)),
             .. Table(bindery, turns),
         ];

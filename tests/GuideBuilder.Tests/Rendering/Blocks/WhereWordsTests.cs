@@ -1,3 +1,4 @@
+using GuideBuilder.Model;
 using GuideBuilder.Tests.Support;
 
 namespace GuideBuilder.Tests.Rendering.Blocks;
@@ -53,7 +54,7 @@ public sealed class WhereWordsTests
     public void Every_gate_that_is_open_is_named_on_the_cover_beside_the_payment()
     {
         var (words, plan) = (Impossible.Value.Words("cover"), Impossible.Value.Plan);
-        var section = words[words.IndexOf("Before you pay", StringComparison.Ordinal)..words.IndexOf("What to do next", StringComparison.Ordinal)];
+        var section = words[words.IndexOf("Before you pay", StringComparison.Ordinal)..words.IndexOf("What could hurt you", StringComparison.Ordinal)];
 
         Assert.NotEmpty(plan.Whereabouts.Gates);
         Assert.Contains("Accept the quotation and pay (from £", section, StringComparison.Ordinal);
@@ -61,6 +62,51 @@ public sealed class WhereWordsTests
                          let title = plan.Steps.Single(s => s.Step.Item.Id == gate.Step).Step.Item.Title.Words
                          where !section.Contains(title, StringComparison.Ordinal)
                          select title);
+    }
+
+    [Fact]
+    public void What_is_paid_with_the_quotation_is_no_more_than_all_of_it_and_a_quotation_is_one_sum()
+    {
+        var (unknown, quoted) = (Home.At("answers/mostly-unknown.yaml").Plan, Home.Given(Common + "papers: [{kind: quotation, from: network-operator, dated: 2026-11-20, amount: \"£1,180 inc VAT\"}]\n"));
+
+        Assert.True(unknown.Whereabouts.Payments.Single().Sum is var sum && sum.Low <= unknown.Chances!.Cost.P10 && sum.High <= unknown.Chances.Cost.P90 && sum.High > sum.Low);
+        Assert.Equal(ThreePoint.Certain(1180), quoted.Plan.Whereabouts.Payments.Single().Sum);
+        Assert.Contains("Accept the quotation and pay (£1,180).", quoted.Words("cover"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Gates_stand_under_whoever_answers_them_the_household_first()
+    {
+        var home = Home.At("answers/mostly-unknown.yaml");
+        var byWhom = home.Made.First(p => p.Kind == PageKind.Cover).Blocks.OfType<Block.Definitions>().Single(d => d.Items.Any(i => i.Term.PlainWords == "You, the household")).Items;
+        var said = byWhom.SelectMany(i => i.Said.OfType<Block.Listing>().SelectMany(l => l.Items.SelectMany(b => b).OfType<Block.Prose>().Select(p => (Who: i.Term.PlainWords, What: p.Words.PlainWords)))).ToList();
+
+        Assert.Equal(["You, the household", "Network operator", "Electrician"], byWhom.Take(3).Select(i => i.Term.PlainWords));
+        Assert.Contains(("Supplier", "The supplier answers with a lead time"), said);
+        Assert.Contains(("You, the household", "Prove which meter is yours (if it applies)"), said);
+        Assert.Equal(home.Plan.Whereabouts.Gates.Length, said.Count);
+        Assert.Equal(home.Plan.Whereabouts.Gates.Count(g => g.State == GateState.MayApply), said.Count(s => s.What.EndsWith("(if it applies)", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Answers_that_could_take_the_job_beyond_the_book_are_named_on_the_cover()
+    {
+        const string Told = "could take this job beyond this book";
+
+        Assert.Contains(Told, Impossible.Value.Words("cover"), StringComparison.Ordinal);
+        Assert.DoesNotContain(Told, Home.Given("home: {nation: england, kind: semi, built: 1954, business-use: yes}\nwish: {moves: [cutout, meter], reason: [room-needed], way: outside-cabinet}\n").Words("cover"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Steps_of_a_works_day_are_listed_in_the_order_of_its_turns()
+    {
+        var home = Home.At("answers/avebury-close.yaml");
+        var turns = home.Plan.Schedule.Meetings.Single(m => m.Meeting == "works-day").Turns.Select(t => t.Step).ToList();
+        var sequence = home.Words("the-sequence");
+        var titles = turns.Select(t => home.Plan.Steps.Single(s => s.Step.Item.Id == t).Step.Item.Title.Words);
+
+        Assert.Equal(turns, home.Pages.Where(turns.Contains));
+        Assert.Equal(titles.OrderBy(t => sequence.LastIndexOf(t + " ", StringComparison.Ordinal)), titles);
     }
 
     [Fact]
