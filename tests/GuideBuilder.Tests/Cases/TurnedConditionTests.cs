@@ -22,7 +22,7 @@ public sealed class TurnedConditionTests
 
     private static IEnumerable<Turn> Turns() =>
         from said in Situation.All.SelectMany(s => s.Statements.Select(x => (Name: $"{s.Id} ({x.Letter})", Home: (Func<Guidance, Home>)(g => Home.At($"tests/GuideBuilder.Tests/Situations/{s.Id}.yaml", g)), Statement: x)))
-            .Concat(new[] { "hazards.yaml", "parties.yaml" }.SelectMany(f => Case.In(f)).Select(c => (c.Statement.Letter, (Func<Guidance, Home>)(g => Home.Given(c.Answers, g)), c.Statement)))
+            .Concat(new[] { "hazards.yaml", "parties.yaml" }.SelectMany(f => Case.In(f)).Select(c => (Name: c.Statement.Letter, Home: (Func<Guidance, Home>)(g => Home.Given(c.Answers, g)), Statement: c.Statement)))
         from item in said.Statement.Present.Concat(said.Statement.Settled).Select(i => (Id: i, Condition: Never)).Concat(said.Statement.Open.Concat(said.Statement.RuledOut).Select(i => (Id: i, Condition: Condition.Always)))
         where !IsWay(item.Id)
         select new Turn(said.Name, said.Home, said.Statement, item.Id, item.Condition);
