@@ -82,7 +82,8 @@ public static class Planner
             Siting = SitingRules.Of(plan.Case.KnownOrAbsent, guidance.Tables),
         };
         whole = effort.Compares ? WithChances(whole, plan, world, effort) : whole;
-        return whole.IsBeyond ? Undated(whole) : whole;
+        whole = whole with { StopSteps = StopSteps.Of(whole) };
+        return whole.IsCounted ? whole : Undated(whole);
     }
 
     // What is told of chance, money over time and answers that are not known yet.

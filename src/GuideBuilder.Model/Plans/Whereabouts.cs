@@ -1,7 +1,7 @@
 namespace GuideBuilder.Model;
 
 /// <summary>
-/// Where the household is today: how many dated steps are done, the step last done, what is late, what can be begun now (each in order of its day), the gates before each payment, the clocks that run,
+/// Where the household is today: how many dated steps are done, the step last done, what is late (a missed day first) and what can be begun now (each in order of its day), the gates before each payment, the clocks that run,
 /// the dates given that cannot be kept, and the day since which the house has been without supply because a meeting broke off (null when it has not).
 /// </summary>
 public sealed record Whereabouts(

@@ -17,7 +17,7 @@ internal static class WhereaboutsPlanner
             done.Length,
             dated.Length,
             done.OrderBy(s => s.Dates!.EarliestFinish).LastOrDefault()?.Step.Item.Id,
-            [.. Lateness.Of(plan, dated, next)],
+            [.. Lateness.Of(plan, dated, next).OrderBy(l => l.Because != LateBecause.Missed)],
             next,
             gates,
             [.. RunningClocks.Of(plan, calendars)],
@@ -65,11 +65,11 @@ internal static class WhereaboutsPlanner
 
     private static LocalDate By(StepDates dates) => dates.DateGiven ?? LocalDate.Max(dates.LatestFinish, dates.EarliestFinish);
 
-    // A meeting that broke off after the supply went off, and before it came back.
+    // A meeting that broke off after the supply went off, and before the last turn without it was done.
     private static LocalDate? DarkSince(ImmutableArray<PlannedStep> dated)
     {
         var off = dated.Where(s => s.Step.Item is { Meeting: not null, SupplyOff: true }).GroupBy(s => s.Step.Item.Meeting, StringComparer.Ordinal);
-        return off.Where(m => m.Any(s => s.Dates!.Done) && m.Any(s => !s.Dates!.Done))
+        return off.Where(m => m.Any(s => s.Dates!.Done) && !m.MaxBy(s => s.Step.Item.Order)!.Dates!.Done)
             .Select(m => (LocalDate?)m.Where(s => s.Dates!.Done).Min(s => s.Dates!.EarliestStart))
             .Min();
     }

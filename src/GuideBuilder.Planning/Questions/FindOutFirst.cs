@@ -10,6 +10,7 @@ namespace GuideBuilder.Planning.Questions;
 internal sealed class FindOutFirst
 {
     private const decimal Pennies = 100;
+    private const double Half = 0.5 - 1e-9;
     private readonly WayPlan _plan;
     private readonly World _assumed;
     private readonly FrozenDictionary<ItemName, Rule> _items;
@@ -66,7 +67,7 @@ internal sealed class FindOutFirst
             _assumed.Taken.FirstOrDefault(t => t.Question.Name == open.Question.Name)?.Value,
             rows,
             DangerOf(rows),
-            _plan.Schedule.NeededBy is { } day && finishes.Select(f => f.P50 <= run.Horizon.Day(day)).Distinct().Count() > 1,
+            days && _plan.Schedule.NeededBy is { } day && numbers.Select(n => n.ShareBy(run.Horizon.Day(day)) > Half).Distinct().Count() > 1,
             finishes.Length == 0 ? 0 : finishes.Max(f => f.P50) - finishes.Min(f => f.P50),
             sums.Length == 0 ? 0 : (sums.Max(s => s.P50) - sums.Min(s => s.P50)) / Pennies,
             finishes.Any(f => f.P90 - f.P10 > run.Finish.P90 - run.Finish.P10) || sums.Any(s => (s.P90 - s.P10) / Pennies > run.Gross.P90 - run.Gross.P10));

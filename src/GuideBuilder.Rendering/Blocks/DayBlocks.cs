@@ -35,7 +35,7 @@ internal static class DayBlocks
     /// <summary>Whether a step has its turn in the timetable of a day; variants of a turn that only may apply have none.</summary>
     internal static bool IsInTimetable(Bindery bindery, string step) => bindery.Plan.Schedule.Meetings.Any(m => m.Turns.Any(t => t.Step == step));
 
-    private static IEnumerable<Block> Eve(Bindery bindery, MeetingDay meeting) =>
+    private static IEnumerable<Block> Eve(Bindery bindery, MeetingDay meeting) => meeting.IsHeld ? [new Block.Prose(bindery.Labels.Compose("eve-held", ("meeting", Phrase.Of(Title(bindery, meeting)))))] :
     [
         new Block.Prose(bindery.Labels.Compose("eve-lead", ("meeting", Phrase.Of(Title(bindery, meeting))), ("date", bindery.Dates.Say(meeting.Eve.Min(e => e.FreeUntil))))),
         .. Make.Grid(bindery, "eve-caption", ["column-drops-out", "column-call-off", "column-next-day"], meeting.DropOuts.Select(d => Row(bindery, d))),

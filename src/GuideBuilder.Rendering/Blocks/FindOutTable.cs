@@ -23,7 +23,7 @@ internal static class FindOutTable
                 entry.Rows.Select((r, i) => Make.Row(null, [Answer(bindery, entry, r), .. told.Select(c => c.Cells[i])]))),
             .. same.Count == 0 ? ImmutableArray<Block>.Empty : [Make.Say(bindery, "find-out-same", ("columns", string.Join(", ", same)))],
             .. entry.Assumed is { } assumed ? [Make.Say(bindery, "find-out-assumed", ("answer", bindery.Answers.Say(assumed, entry.Question)))] : ImmutableArray<Block>.Empty,
-            .. entry.MayWiden ? [Make.Say(bindery, "find-out-may-widen")] : ImmutableArray<Block>.Empty,
+            .. entry.MayWiden && told.Exists(c => c.Head is "column-cost" or "column-finish") ? [Make.Say(bindery, "find-out-may-widen")] : ImmutableArray<Block>.Empty,
         ];
     }
 
@@ -32,11 +32,11 @@ internal static class FindOutTable
         var comesIn = entry.Rows.SelectMany(r => r.Changes).Where(c => c.State == ItemState.Settled).Select(c => c.Item).ToFrozenSet();
         ImmutableArray<Phrase> Changes(params string[] kinds) => [.. entry.Rows.Select(r => Changed(bindery, r, kinds, comesIn))];
         var lines = entry.Rows.Select(r => Said(bindery, r.Changes.Where(c => c.Item.Kind == "cost"), comesIn)).ToArray();
-        var costs = Same(bindery, [.. entry.Rows.Select(r => Cost(bindery, r.Cost))]);
+        var costs = Same(bindery, [.. entry.Rows.Select(r => Cost(bindery, r.Cost))], entry.CostSpread > 0 ? "change-too-small" : "no-change");
         return
         [
             ("column-cost", [.. costs.Select((c, i) => lines[i].IsEmpty ? c : entry.Rows[i].Cost is null ? lines[i] : c + Phrase.Of("; ") + lines[i])]),
-            ("column-finish", Same(bindery, [.. entry.Rows.Select(r => Finish(bindery, r.Finish))])),
+            ("column-finish", Same(bindery, [.. entry.Rows.Select(r => Finish(bindery, r.Finish))], "no-change")),
             ("column-parties-duties", Changes("party", "step")),
             ("column-dangers", Changes("hazard")),
             ("column-consents", Changes("consent")),
@@ -52,10 +52,10 @@ internal static class FindOutTable
     private static Phrase Finish(Bindery bindery, QuantileRange<LocalDate>? finish) =>
         finish is null ? Phrase.Of(bindery.Say("no-change")) : bindery.Dates.Range(new(finish.P10, finish.P50, finish.P90));
 
-    // Ranges that read alike are no change that a reader could see.
-    private static ImmutableArray<Phrase> Same(Bindery bindery, ImmutableArray<Phrase> cells) =>
+    // Ranges that read alike are no change that a reader could see; where the figures differ all the same, that is said.
+    private static ImmutableArray<Phrase> Same(Bindery bindery, ImmutableArray<Phrase> cells, string alike) =>
         cells.Length > 1 && cells.Select(c => c.PlainWords).Distinct(StringComparer.Ordinal).Count() == 1
-            ? [.. cells.Select(_ => Phrase.Of(bindery.Say("no-change")))]
+            ? [.. cells.Select(_ => Phrase.Of(bindery.Say(alike)))]
             : cells;
 
     private static Phrase Changed(Bindery bindery, FindOutRow row, string[] kinds, FrozenSet<ItemName> elsewhere) =>

@@ -9,8 +9,8 @@ internal static class OpenBlocks
     private const int Named = 3;
     private const int OnFirstPage = 40;
 
-    /// <summary>The unknown answers that matter most, three of them.</summary>
-    internal static ImmutableArray<Block> FindOutFirst(Bindery bindery) =>
+    /// <summary>The unknown answers that matter most, three of them; while a stop sign stands, that this waits.</summary>
+    internal static ImmutableArray<Block> FindOutFirst(Bindery bindery) => bindery.Plan.IsSuspended ? [Make.Say(bindery, "stop-finding-out")] :
     [
         .. bindery.Plan.FindOutFirst.Take(Shown).Select(f => new Block.Entry(
             null,
@@ -51,7 +51,13 @@ internal static class OpenBlocks
         bindery,
         "assumptions-caption",
         ["column-question", "column-assumed"],
-        bindery.Plan.Assumptions.Select(a => Make.Row(null, bindery.Link(a.Question), Phrase.Of(bindery.Answers.Say(a.Value, a.Question)))));
+        bindery.Plan.Assumptions.Where(a => !Outranking(bindery).Contains(a.Question.Name)).Select(a => Make.Row(null, bindery.Link(a.Question), Phrase.Of(bindery.Answers.Say(a.Value, a.Question)))));
+
+    // Where such an answer is missing the plan takes the common figure of the link itself, which its step tells.
+    private static FrozenSet<string> Outranking(Bindery bindery) => bindery.Guidance.Steps.SelectMany(s => s.After.Select(l => l.Or).Concat(s.NoLaterThan.Select(l => l.Or)))
+        .Concat(bindery.Guidance.Meetings.SelectMany(m => m.Crews).Select(c => c.Or))
+        .OfType<string>()
+        .ToFrozenSet(StringComparer.Ordinal);
 
     private static ImmutableArray<Block> Idle(Bindery bindery) => bindery.Plan.Idle.IsEmpty
         ? []

@@ -13,9 +13,9 @@ internal static class WhereBlocks
     internal static ImmutableArray<Block> InShort(Bindery bindery)
     {
         var plan = bindery.Plan;
-        if (plan.Occasion.Edition == EditionKind.Public)
+        if (plan.Occasion.Edition == EditionKind.Public || plan.IsSuspended)
         {
-            return [];
+            return SoFar(bindery);
         }
 
         return
@@ -27,9 +27,9 @@ internal static class WhereBlocks
         ];
     }
 
-    /// <summary>For the cover: what is still open before each payment, by whoever answers it.</summary>
-    internal static ImmutableArray<Block> BeforeYouPay(Bindery bindery) =>
-        bindery.Plan.Whereabouts.Gates.Select(g => g.Payment).Distinct(StringComparer.Ordinal).SelectMany(p => GatesInShort(bindery, p)).ToImmutableArray() is { IsEmpty: false } gates ? gates : [Make.Say(bindery, "gates-no-payment")];
+    /// <summary>For the cover: what is still open before each payment, by whoever answers it; while a stop sign stands, that nothing is to be paid.</summary>
+    internal static ImmutableArray<Block> BeforeYouPay(Bindery bindery) => bindery.Plan.IsSuspended ? [Make.Say(bindery, "stop-pay-nothing")] :
+        bindery.Plan.Whereabouts.Gates.Select(g => g.Payment).Distinct(StringComparer.Ordinal).SelectMany(p => GatesInShort(bindery, p)).ToImmutableArray() is { IsEmpty: false } gates ? [.. gates, .. QuotationBlocks.Outside(bindery)] : [Make.Say(bindery, "gates-no-payment")];
 
     private static ImmutableArray<Block> SoFar(Bindery bindery)
     {
@@ -47,7 +47,7 @@ internal static class WhereBlocks
     internal static ImmutableArray<Block> WhereYouAre(Bindery bindery)
     {
         var where = bindery.Plan.Whereabouts;
-        return
+        return bindery.Plan.IsSuspended ? SoFar(bindery) :
         [
             .. SoFar(bindery),
             .. Ahead(bindery, NextShown),
@@ -97,7 +97,7 @@ internal static class WhereBlocks
         var where = bindery.Plan.Whereabouts;
         return
         [
-            .. Make.Under(bindery, "where-conflicts", Make.List(where.Conflicts.Select(c => Conflict(bindery, c)))),
+            .. Make.Under(bindery, "where-conflicts", Make.List(where.Conflicts.DistinctBy(c => (bindery.Items.Step(c.Step)?.Step.Item.Meeting ?? c.Step, c.Given)).Select(c => Conflict(bindery, c)))),
             .. Make.Under(bindery, "where-next", Make.List(where.Next.Take(shown).Select(n => Next(bindery, n)))),
         ];
     }
@@ -129,14 +129,14 @@ internal static class WhereBlocks
     };
 
     private static Phrase Conflict(Bindery bindery, DateConflict conflict) => bindery.Labels.Compose(
-        conflict.Earliest is null ? "conflict-closed" : "conflict-earliest",
+        conflict.Earliest is null ? "conflict-closed" : conflict.Chain.IsEmpty ? "conflict-alone" : "conflict-earliest",
         ("step", bindery.Link(conflict.Step)),
         ("date", bindery.Dates.Say(conflict.Given)),
         ("earliest", conflict.Earliest is { } day ? bindery.Dates.Say(day) : Phrase.Empty),
         ("chain", Phrase.Join(", ", conflict.Chain.Select(bindery.Link))));
 
     private static Phrase Next(Bindery bindery, NextItem next) => bindery.Labels.Compose(
-        "next-by", ("step", bindery.Link(next.Step)), ("who", bindery.Link(bindery.Items.Step(next.Step)!.Step.Item.Party)), ("date", bindery.Dates.Say(next.By)));
+        bindery.Plan.Schedule.NeededBy is null ? "next-keeps" : "next-by", ("step", bindery.Link(next.Step)), ("who", bindery.Link(bindery.Items.Step(next.Step)!.Step.Item.Party)), ("date", bindery.Dates.Say(next.By)));
 
     private static GridRow Row(Bindery bindery, Gate gate) => Make.Row(
         null,
@@ -155,7 +155,7 @@ internal static class WhereBlocks
 
     // What the lines that fall due with the payment come to in the trials.
     private static Phrase Sum(Bindery bindery, string payment) =>
-        Phrase.Of(bindery.Plan is { IsBeyond: false } plan && plan.Whereabouts.Payments.FirstOrDefault(p => p.Step == payment) is { Sum: { High: > 0 } sum } ? bindery.Ranges.Half(sum, plan.Money.Currency) : bindery.Say("sum-not-known"));
+        Phrase.Of(bindery.Plan is { IsCounted: true } plan && plan.Whereabouts.Payments.FirstOrDefault(p => p.Step == payment) is { Sum: { High: > 0 } sum } ? bindery.Ranges.Half(sum, plan.Money.Currency) : bindery.Say("sum-not-known"));
 
     private static Phrase Count(int number) => Phrase.Of(Figures.Plain(number));
 }

@@ -22,7 +22,7 @@ internal static class CalendarFile
     private const int DaysBeforeMeeting = 7;
 
     /// <summary>Whether this book has the file: those who live there and an installer's customer do.</summary>
-    internal static bool IsIn(Plan plan) => plan.Occasion.Edition is EditionKind.Householder or EditionKind.Customer && !plan.IsBeyond;
+    internal static bool IsIn(Plan plan) => plan.Occasion.Edition is EditionKind.Householder or EditionKind.Customer && plan.IsCounted;
 
     /// <summary>The file, or nothing for an edition without dates.</summary>
     internal static ImmutableArray<BoundFile> Of(Bindery bindery) => IsIn(bindery.Plan) ? [new(Name, Encoding.UTF8.GetBytes(Text(bindery)))] : [];

@@ -27,7 +27,8 @@ internal static class PlanData
             }
 
             json.WriteBoolean("beyond-this-book", plan.IsBeyond);
-            if (!plan.IsBeyond)
+            json.WriteBoolean("suspended", plan.IsSuspended);
+            if (plan.IsCounted)
             {
                 Points(json, "cost", plan.Money.Gross);
             }
@@ -50,7 +51,7 @@ internal static class PlanData
     {
         json.WriteString("today", Day(plan.Occasion.Today));
         json.WriteString("seed", Invariant($"{plan.Occasion.Seed}"));
-        if (!plan.IsBeyond)
+        if (plan.IsCounted)
         {
             Finish(json, plan.Schedule.Finish);
         }
@@ -87,7 +88,11 @@ internal static class PlanData
             json.WriteString("id", cost.Cost.Item.Id);
             json.WriteString("state", StateOf(cost.Cost.State));
             json.WriteBoolean("added", cost.Added);
-            Points(json, "gross", cost.Gross);
+            if (cost.Cost.IsPresent)
+            {
+                Points(json, "gross", cost.Gross);
+            }
+
             json.WriteEndObject();
         }
 

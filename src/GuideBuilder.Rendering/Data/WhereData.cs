@@ -82,6 +82,12 @@ internal static class WhereData
     {
         json.WriteStartObject("prospect");
         Day(json, "needed-by", schedule.NeededBy);
+        if (schedule.ReadyOn is { } ready)
+        {
+            json.WriteString("needed-for", Word(schedule.NeededFor.ToString()));
+            Day(json, "ready-on", ready);
+        }
+
         json.WriteString("feasibility", Word(schedule.Feasibility.ToString()));
         if (schedule.LastSafe is { } safe)
         {

@@ -7,7 +7,8 @@ namespace GuideBuilder.Rendering.Drawings;
 internal static class DayTimetable
 {
     private const decimal Left = 30;
-    private const decimal HourHeight = 30;
+    // A quarter of an hour, the shortest turn, is as high as the number in it.
+    private const decimal HourHeight = 72;
 
     /// <summary>A drawing and a table for each day on which crews meet.</summary>
     internal static ImmutableArray<Block> Of(Bindery bindery) => bindery.Plan.Schedule.Meetings.IsEmpty

@@ -23,7 +23,7 @@ internal static class FinishChances
         [
             Make.Say(bindery, "finish-chances-words"),
             .. plan.Schedule.NeededBy is { } needed && chances.MeetsDate is { } share
-                ? [new Block.Prose(bindery.Labels.Compose("finish-chances-needed", ("date", bindery.Dates.Say(needed)), ("chance", Phrase.Of(EventBlocks.Chance(bindery, share)))))]
+                ? [new Block.Prose(bindery.Labels.Compose(plan.Schedule.NeededFor == NeededFor.PlaceFree ? "finish-chances-place" : "finish-chances-needed", ("date", bindery.Dates.Say(needed)), ("chance", Phrase.Of(EventBlocks.Chance(bindery, share)))))]
                 : ImmutableArray<Block>.Empty,
             new Block.Drawing("drawing-finish-chances", bindery.Say("drawing-finish-chances"), bindery.Say("drawing-finish-chances-words"), Draw(bindery, days)),
             .. Make.Grid(bindery, "finish-chances-caption", ["column-finished-by", "column-chance"], Rows(bindery, days)),

@@ -15,7 +15,8 @@ public sealed partial class CableTests
         var home = Home.At(answers);
 
         Findings.AreNone(from page in home.PagesOfThisHome
-                         from sentence in SentenceEnd().Split(home.Words(page))
+                         from line in home.Lines(page)
+                         from sentence in SentenceEnd().Split(line)
                          where Sends(sentence)
                          select $"{page}: {sentence}");
     }

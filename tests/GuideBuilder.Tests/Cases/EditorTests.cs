@@ -67,8 +67,7 @@ public sealed class EditorTests
         var price = Entry("content/tables/prices.yaml", "operator-outside-joint");
         var changed = Changed(("content/tables/prices.yaml", price, Line(price, "likely", "£4,321").Replace("high: £", "high: £1", StringComparison.Ordinal)));
 
-        Assert.DoesNotContain("4,321", Home.At(Demo).Words("operator-alteration"), StringComparison.Ordinal);
-        Assert.Contains("4,321", Home.At(Demo, changed).Words("operator-alteration"), StringComparison.Ordinal);
+        Assert.True(Sum(Home.At(Demo, changed)) > 3 * Sum(Home.At(Demo)));
         Assert.NotEqual(Home.At(Demo).Words("money"), Home.At(Demo, changed).Words("money"));
     }
 
@@ -134,6 +133,8 @@ public sealed class EditorTests
         Assert.Contains("Airgead", pages["money.html"], StringComparison.Ordinal);
         Assert.Contains("lang=\"en-GB\"", pages["money.html"], StringComparison.Ordinal);
     }
+
+    private static decimal Sum(Home home) => home.Plan.Costs.Single(c => c.Cost.Item.Id == "operator-alteration").Gross.Likely;
 
     private static NodaTime.LocalDate Finish(Home home) => home.Plan.Schedule.Finish.Likely;
 

@@ -38,7 +38,8 @@ public sealed partial class EmergencyNumberTests
 
     [Theory]
     [InlineData("0808 111 999")]
-    [InlineData("1850")]
+    [InlineData("1850 20 50 50")]
+    [InlineData("1850 372 999")]
     public void A_number_that_is_wrong_or_out_of_use_stands_nowhere(string number) =>
         Findings.AreNone(Guidances.Changed().Where(f => Encoding.UTF8.GetString(f.Bytes.Span).Contains(number, StringComparison.Ordinal)).Select(f => f.Path));
 

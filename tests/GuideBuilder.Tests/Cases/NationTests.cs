@@ -14,8 +14,11 @@ public sealed class NationTests
 
     private static readonly string[] Northern = ["NIE Networks", "03457 643 643", "Utility Regulator", "HSENI", "Consumer Council"];
 
+    // The sources and the words of every nation, each under its own name; the numbers are looked for in these too.
+    private static readonly string[] Explains = ["sources-page", "glossary-page"];
+
     // Pages that name publications beside what rests on them.
-    private static readonly string[] Cites = ["electrical-sheet", "ground-sheet", "how-this-was-worked-out", "glossary-page", "index-page", "what-changes-less"];
+    private static readonly string[] Cites = ["electrical-sheet", "ground-sheet", "how-this-was-worked-out", "index-page", "what-changes-less"];
 
     // Where the law, and not only a body's name, is another one in Wales.
     private static readonly string[] WelshLaw = ["building-control", "consents-and-certificates"];
@@ -57,7 +60,7 @@ public sealed class NationTests
 
         Assert.True(files.Count > 100);
         Findings.AreNone(files.Where(f => f.Value.Contains(number, StringComparison.Ordinal)).Select(f => f.Key));
-        Findings.AreNone(nation is "northern-ireland" or "ireland" ? files.Where(f => f.Key.EndsWith(".html", StringComparison.Ordinal) && Regex.IsMatch(Text(f.Value), @"(?<![\d.£€])105(?![\d.]|-)")).Select(f => f.Key) : []);
+        Findings.AreNone(nation is "northern-ireland" or "ireland" ? files.Where(f => f.Key.EndsWith(".html", StringComparison.Ordinal) && Regex.IsMatch(WithoutSources(Text(f.Value)), @"(?<![\d.£€])105(?![\d.]|-)")).Select(f => f.Key) : []);
     }
 
     [Fact]
@@ -88,7 +91,7 @@ public sealed class NationTests
     private static void Nowhere(string nation, string[] words)
     {
         var home = In(nation);
-        var pages = home.Pages.Except(["sources-page"]).Select(p => (Page: p, Words: Cites.Contains(p) ? WithoutSources(home.Words(p)) : home.Words(p))).ToArray();
+        var pages = home.Pages.Except(Explains).Select(p => (Page: p, Words: Cites.Contains(p) ? WithoutSources(home.Words(p)) : home.Words(p))).ToArray();
 
         Findings.AreNone(from page in pages
                          from word in words

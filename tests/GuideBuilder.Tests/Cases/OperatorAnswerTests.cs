@@ -27,7 +27,7 @@ public sealed class OperatorAnswerTests
         ("asked-on", "2026-11-02", "2026-11-03"), ("answered-by", "Ann", "Bob"), ("reference", "R1", "R2"), ("visit-needed", "yes", "no"), ("meter-instructed-by", "household", "operator"),
         ("hole-size", "1.2 m", "1.6 m"), ("hole-width", "1 m", "1.4 m"), ("hole-depth", "0.8 m", "1.1 m"), ("who-uncovers-answer", "operator", "household"), ("who-fills", "operator", "contractor"),
         ("who-reinstates", "operator", "contractor"), ("duct-bore", "32 mm", "50 mm"), ("duct-wall", "solid", "twin-wall"), ("duct-colour", "black", "red"), ("duct-cord", "yes", "no"),
-        ("cabinet-kind", "surface", "recessed"), ("cabinet-height", "0.5 m", "0.9 m"), ("tails-limit", "2 m", "3 m"), ("meter-carried", "yes", "no"), ("meter-off-first", "yes", "no"),
+        ("cabinet-kind", "surface", "recessed"), ("cabinet-height", "0.5 m", "0.9 m"), ("tails-limit", "2 m", "3 m"), ("meter-carried", "no", "yes"), ("meter-off-first", "yes", "no"),
         ("earth-offered", "combined", "own-rod"), ("booking-notice", "10 working days", "20 working days"), ("free-cancel-notice", "2 working days", "10 working days"), ("quotation-valid", "90 days", "30 days"),
         ("neighbour-entry", "yes", "no"), ("asbestos-policy", "leaves", "proceeds"), ("evening-return", "They come back", "They come tomorrow"), ("loop-answer", "stays", "removed-charged"), ("siting-list", "yes", "no"),
         ("cable-answer", "joint-will-do", "new-cable"), ("fuse-answer", "enough", "bigger-fuse"), ("complaint-open", "yes", "no"),

@@ -27,7 +27,11 @@ public sealed class TurnedConditionTests
         where !IsWay(item.Id)
         select new Turn(said.Name, said.Home, said.Statement, item.Id, item.Condition);
 
-    private static bool IsFound(Turn turn) => turn.Home(With(Content.Guidance, turn.Item, turn.Condition)).Missing(turn.Statement).Any();
+    private static bool IsFound(Turn turn)
+    {
+        var home = turn.Home(With(Content.Guidance, turn.Item, turn.Condition));
+        return turn.Statement.On.Any(o => !home.Pages.Contains(o.Page)) || home.Missing(turn.Statement).Any();
+    }
 
     private static bool IsWay(string id) => Content.Guidance.Ways.Any(w => w.Id == id);
 

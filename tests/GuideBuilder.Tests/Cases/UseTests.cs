@@ -9,7 +9,7 @@ namespace GuideBuilder.Tests.Cases;
 /// <summary>Nothing stands in the guidance that does nothing: no source that nobody cites, no question whose answer changes no word.</summary>
 public sealed class UseTests
 {
-    private static readonly string Code = string.Join('\n', Directory.EnumerateFiles(Repository.At("src/GuideBuilder.Planning"), "*.cs", SearchOption.AllDirectories).Order(StringComparer.Ordinal).Select(File.ReadAllText));
+    private static readonly string Code = string.Join('\n', new[] { "src/GuideBuilder.Planning", "src/GuideBuilder.Model/Calendars" }.SelectMany(f => Directory.EnumerateFiles(Repository.At(f), "*.cs", SearchOption.AllDirectories)).Order(StringComparer.Ordinal).Select(File.ReadAllText));
 
     [Fact]
     public void Every_source_is_cited() => Findings.AreNone(Unused(Content.Guidance, "unused-source"));
@@ -42,6 +42,7 @@ public sealed class UseTests
         FactRule fact => fact.Rows.SelectMany(r => r.When.Names),
         Step step => step.MayHappen.SelectMany(m => m.AppliesIf.Names).Concat(step.After.Select(a => a.Or).Concat(step.NoLaterThan.Select(l => l.Or)).OfType<string>()),
         Cost { Quantity: { } quantity } => [quantity],
+        Way way => way.MeetsWishIf.Names,
         _ => [],
     });
 }

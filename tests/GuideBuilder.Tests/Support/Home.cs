@@ -79,10 +79,13 @@ internal sealed class Home
     public string Say(string label) => _bindery.Value.Say(label);
 
     /// <summary>The words of a page, in one line.</summary>
-    public string Words(string page)
+    public string Words(string page) => string.Join(' ', Lines(page));
+
+    /// <summary>The words of a page, a line for each paragraph, cell and point of a list.</summary>
+    public IEnumerable<string> Lines(string page)
     {
         var line = _bindery.Value.Outline.FirstOrDefault(l => l.Id == page);
         Assert.True(line is not null, $"The handbook has no page {page}.");
-        return string.Join(' ', PlainText.Of(PageMaker.Make(_bindery.Value, line)).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        return PlainText.Of(PageMaker.Make(_bindery.Value, line)).Split('\n').Select(l => string.Join(' ', l.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))).Where(l => l.Length > 0);
     }
 }

@@ -117,6 +117,15 @@ public sealed class WhereaboutsTests
     }
 
     [Fact]
+    public void A_day_that_a_crew_gives_after_it_did_not_come_outranks_the_time_in_which_it_can_come_again()
+    {
+        LogEvent[] log = [Small.Event(new(2027, 1, 10), LogKind.DateGiven, "joint", new(2027, 1, 29)), Small.Event(new(2027, 1, 29), LogKind.Missed, "joint"), Small.Event(new(2027, 1, 30), LogKind.DateGiven, "joint", new(2027, 2, 3)), .. Paid];
+
+        Assert.Equal(new LocalDate(2027, 2, 3), Dates(log, "joint").EarliestStart);
+        Assert.DoesNotContain(Where(log).Conflicts, c => c.Step == "joint" && c.Chain.IsEmpty);
+    }
+
+    [Fact]
     public void Whoever_meets_with_a_crew_that_did_not_come_waits_for_that_crew()
     {
         LogEvent[] log = [Small.Event(new(2027, 1, 10), LogKind.DateGiven, "joint", new(2027, 1, 29)), Small.Event(new(2027, 1, 29), LogKind.Missed, "joint"), .. Paid];

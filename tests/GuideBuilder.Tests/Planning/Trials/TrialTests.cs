@@ -59,6 +59,23 @@ public sealed class TrialTests
     }
 
     [Fact]
+    public void A_step_that_a_limit_only_draws_along_decides_nothing()
+    {
+        var guidance = Small.Empty with
+        {
+            Steps =
+            [
+                Small.Step("plan", 10) with { Takes = Small.Takes(DayCount.WorkingDays, 5, 10, 30) },
+                Small.Step("dig", 2) with { Takes = Small.Takes(DayCount.WorkingDays, 1, 2, 4), NoLaterThan = [new("joint", 3, DayCount.CalendarDays, null, Place.None)] },
+                Small.Turn("joint", "operator", 1) with { After = [Small.After("plan"), Small.After("dig")] },
+            ],
+        };
+        var deciding = Small.Plan(guidance).Chances!.Deciding;
+
+        Assert.Equal((1, 0), (deciding["plan"], deciding["dig"]));
+    }
+
+    [Fact]
     public void The_same_seed_gives_the_same_chances_and_another_seed_others()
     {
         var answers = Small.Answers(Guidance);
