@@ -12,6 +12,7 @@ internal static class HandbookFolder
         try
         {
             var target = Targets.Check(folder);
+            NothingInTheWay(folder, target, files);
             Directory.CreateDirectory(Path.GetDirectoryName(target)!);
             using var turn = TakeTurn(folder, Beside(target, "turn"));
             var fresh = Beside(target, "new");
@@ -57,6 +58,15 @@ internal static class HandbookFolder
     // A name beside the target, on the same disk, that no other handbook uses.
     private static string Beside(string target, string what) =>
         Path.Combine(Path.GetDirectoryName(target)!, $".{Path.GetFileName(target)}.guidebuilder-{what}");
+
+    // A file of somebody else's that has the name of one of ours is not replaced: nobody but its owner knows what it is worth.
+    private static void NothingInTheWay(string folder, string target, IReadOnlyList<(string Name, ReadOnlyMemory<byte> Bytes)> files)
+    {
+        if (Targets.Foreign(target).Intersect(files.Select(f => f.Name), StringComparer.OrdinalIgnoreCase).FirstOrDefault() is { } name)
+        {
+            throw new ShellException(ShellFaults.InTheWay(folder, name));
+        }
+    }
 
     private static FileStream TakeTurn(string folder, string path)
     {

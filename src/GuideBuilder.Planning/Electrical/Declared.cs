@@ -1,6 +1,6 @@
 namespace GuideBuilder.Planning.Electrical;
 
-/// <summary>What a network must keep to, and up to what it is told of a source only afterwards. Source: ESQCR 2002 regulation 27 and its like in Northern Ireland; Engineering Recommendations G98 and G99.</summary>
+/// <summary>What a network must keep to, and up to what it is told of a source only afterwards. Source: ESQCR 2002 regulation 27 and its like in Northern Ireland, from memory; Engineering Recommendations G98 and G99.</summary>
 public static class Declared
 {
     /// <summary>The lowest and highest voltage in volts that the network may give, by row supply-limits: U0 less and plus its shares. Null without the row.</summary>

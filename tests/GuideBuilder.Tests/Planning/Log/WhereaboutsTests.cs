@@ -149,9 +149,11 @@ public sealed class WhereaboutsTests
     [Fact]
     public void Only_what_could_begin_is_late_for_the_day_that_is_wished()
     {
-        var late = Small.Plan(Guidance, ("dates.needed-by", new LocalDate(2027, 2, 5)), ("home.doubt", "no")).Whereabouts.Late;
+        var wished = Small.Answers(Guidance, ("dates.needed-by", new LocalDate(2027, 2, 5)), ("home.doubt", "no"));
+        var late = Small.Plan(Guidance, wished with { Log = [Small.Event(new(2027, 1, 20), LogKind.Noted)] }).Whereabouts.Late;
 
         Assert.Equal(("apply", LateBecause.LastDayPassed), Assert.Single(late) is var one ? (one.Step, one.Because) : default);
+        Assert.Empty(Small.Plan(Guidance, wished).Whereabouts.Late);
     }
 
     [Fact]
