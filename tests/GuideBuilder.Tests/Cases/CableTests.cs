@@ -71,5 +71,5 @@ public sealed partial class CableTests
     [GeneratedRegex(@"^\W*(the (network )?operator|the crew|the jointer|a trained contractor|only (a|the|those) (contractor|operator|trained))\b", RegexOptions.IgnoreCase)]
     private static partial Regex ByTheCompany();
 
-    private const string Deed = @"(dig|digs|digging|reach|reaches|goes?|scrapes?|clears?|uncovers?|uncovering)";
+    private const string Deed = @"(dig|digs|digging|reach|reaches|goes?|scrapes?|clears?(?! space)|uncovers?|uncovering)";
 }
