@@ -10,6 +10,9 @@ internal sealed class PartPass
     private readonly CellPart[] _cells;
     private PartNetwork _parts;
     private CompiledNetwork _net;
+    private int[] _cellOf;
+    private DayTable[] _tables;
+    private Bound[][] _into;
     private bool[] _present = [];
     private int[] _days = [];
     private bool _limits = true;
@@ -17,7 +20,7 @@ internal sealed class PartPass
     /// <summary>Room for parts of networks with as many activities and no more cells.</summary>
     public PartPass(PartNetwork parts)
     {
-        (_parts, _net) = (parts, parts.Whole);
+        (_parts, _net, _cellOf, _tables, _into) = (parts, parts.Whole, parts.Whole.Cells.Of, parts.Whole.Tables, parts.Into);
         (Starts, Finishes, Drivers) = (new int[_net.Count], new int[_net.Count], new int[_net.Count]);
         (_handed, _cells) = (new Handed[_net.Count], new CellPart[_net.Count]);
     }
@@ -32,7 +35,7 @@ internal sealed class PartPass
     public int[] Drivers { get; }
 
     /// <summary>The activity that decides the start of an activity; below nothing for none.</summary>
-    public int DriverOf(int activity) => Drivers[_net.Cells.Of[activity]];
+    public int DriverOf(int activity) => Drivers[_cellOf[activity]];
 
     /// <summary>The network of which parts are dated.</summary>
     public CompiledNetwork Net => _net;
@@ -44,6 +47,7 @@ internal sealed class PartPass
     public void Take(PartNetwork parts, bool[] present)
     {
         (_parts, _net, _present) = (parts, parts.Whole, present);
+        (_cellOf, _tables, _into) = (_net.Cells.Of, _net.Tables, parts.Into);
         for (var cell = 0; cell < _net.Cells.Count; cell++)
         {
             _cells[cell] = parts.Cell(cell, present);
@@ -147,11 +151,11 @@ internal sealed class PartPass
             }
 
             var handed = Handed.Nothing;
-            foreach (ref readonly var bound in _parts.Into[absent].AsSpan())
+            foreach (ref readonly var bound in _into[absent].AsSpan())
             {
                 if (_present[bound.From])
                 {
-                    handed.Offer(bound.Kind == BoundKind.StartToStart ? Starts[bound.From] : Finishes[bound.From], _net.Cells.Of[bound.From], bound.From);
+                    handed.Offer(bound.Kind == BoundKind.StartToStart ? Starts[bound.From] : Finishes[bound.From], _cellOf[bound.From], bound.From);
                 }
                 else
                 {
@@ -192,11 +196,11 @@ internal sealed class PartPass
     /// <summary>The latest start that the links into a member ask for, and the activity that asks; those within its cell only where they count.</summary>
     public void AskLinks(int cell, int member, bool within, ref int most, ref int driver)
     {
-        foreach (ref readonly var bound in _parts.Into[member].AsSpan())
+        foreach (ref readonly var bound in _into[member].AsSpan())
         {
             if (_present[bound.From])
             {
-                if (within || _net.Cells.Of[bound.From] != cell)
+                if (within || _cellOf[bound.From] != cell)
                 {
                     Ask(cell, member, bound, ref most, ref driver);
                 }
@@ -220,8 +224,8 @@ internal sealed class PartPass
     // What the members of a cell ask of each other decides nothing unless it moves them.
     private void Ask(int cell, int member, in Bound bound, ref int most, ref int driver)
     {
-        var asked = bound.Raise(Starts[bound.From], Finishes[bound.From], _net.Tables[member], _days[member]);
-        if (_net.Cells.Of[bound.From] != cell || asked > Starts[member])
+        var asked = bound.Raise(Starts[bound.From], Finishes[bound.From], _tables[member], _days[member]);
+        if (_cellOf[bound.From] != cell || asked > Starts[member])
         {
             Take(asked, bound.From, ref most, ref driver);
         }
