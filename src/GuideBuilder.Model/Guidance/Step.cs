@@ -37,6 +37,9 @@ public sealed record Step(
     /// <summary>Whether it must be done again for each new day of a meeting that it has to come shortly before.</summary>
     public bool EachTime { get; init; }
 
+    /// <summary>Whether the present place is free only once it is done.</summary>
+    public bool FreesPlace { get; init; }
+
     /// <summary>How long after a missed or failed day its party can come again, in the party's working days; null when that is not known.</summary>
     public Duration? Again { get; init; }
 

@@ -57,8 +57,17 @@ public sealed record Plan(
     /// <summary>The answers the plan rests on.</summary>
     public AnswerSet Answers => Facts.Answers;
 
-    /// <summary>Hazards that suspend everything else until somebody has been called; empty when there is none.</summary>
-    public IEnumerable<PlannedHazard> StopSigns => Hazards.Where(h => h is { Hazard: { State: ItemState.Settled, Item.StopSign: true } });
+    /// <summary>Hazards that suspend everything else until the log says that somebody has come; empty when there is none.</summary>
+    public IEnumerable<PlannedHazard> StopSigns => Hazards.Where(h => h is { Hazard: { State: ItemState.Settled, Item.StopSign: true } } && !Steps.Any(s => s.Step.Item.Id == h.Hazard.Item.Until && s.Dates is { Done: true }));
+
+    /// <summary>Whether a stop sign stands: of what is still to come nothing has a date, no total and no finish date may be told, and nothing is to be done but what deals with the sign.</summary>
+    public bool IsSuspended => StopSigns.Any();
+
+    /// <summary>Whether totals and dates may be told.</summary>
+    public bool IsCounted => !IsBeyond && !IsSuspended;
+
+    /// <summary>While a stop sign stands, the steps that may be done: those that end the signs and all that these wait for, in guidance order.</summary>
+    public ImmutableArray<string> StopSteps { get; init; } = [];
 }
 
 /// <summary>A way, with what it would come to if it were chosen: null figures when it is ruled out.</summary>

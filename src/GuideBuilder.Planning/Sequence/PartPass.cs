@@ -4,15 +4,12 @@ namespace GuideBuilder.Planning.Sequence;
 /// Dates parts of a network, one after another in the same arrays. A part is dated exactly as if it had been compiled by itself:
 /// the order of the whole holds for every part, and the earliest dates do not depend on the order. For one thread.
 /// </summary>
-internal sealed class PartPass
+internal sealed partial class PartPass
 {
     private readonly Handed[] _handed;
     private readonly CellPart[] _cells;
     private PartNetwork _parts;
     private CompiledNetwork _net;
-    private int[] _cellOf;
-    private DayTable[] _tables;
-    private Bound[][] _into;
     private bool[] _present = [];
     private int[] _days = [];
     private bool _limits = true;
@@ -20,8 +17,8 @@ internal sealed class PartPass
     /// <summary>Room for parts of networks with as many activities and no more cells.</summary>
     public PartPass(PartNetwork parts)
     {
-        (_parts, _net, _cellOf, _tables, _into) = (parts, parts.Whole, parts.Whole.Cells.Of, parts.Whole.Tables, parts.Into);
-        (Starts, Finishes, Drivers) = (new int[_net.Count], new int[_net.Count], new int[_net.Count]);
+        (_parts, _net) = (parts, parts.Whole);
+        (Starts, Finishes, Drivers, Leads) = (new int[_net.Count], new int[_net.Count], new int[_net.Count], new int[_net.Count]);
         (_handed, _cells) = (new Handed[_net.Count], new CellPart[_net.Count]);
     }
 
@@ -34,8 +31,14 @@ internal sealed class PartPass
     /// <summary>By cell the activity that decides its start, or Release, or -2 less the member whose not-before day decides.</summary>
     public int[] Drivers { get; }
 
+    /// <summary>By cell what decides its start by what waits for what alone: a step that a limit draws along decides nothing.</summary>
+    public int[] Leads { get; }
+
+    /// <summary>The activity that decides the start of an activity by what waits for what alone; below nothing for none.</summary>
+    public int LeadOf(int activity) => Leads[_net.Cells.Of[activity]];
+
     /// <summary>The activity that decides the start of an activity; below nothing for none.</summary>
-    public int DriverOf(int activity) => Drivers[_cellOf[activity]];
+    public int DriverOf(int activity) => Drivers[_net.Cells.Of[activity]];
 
     /// <summary>The network of which parts are dated.</summary>
     public CompiledNetwork Net => _net;
@@ -47,7 +50,6 @@ internal sealed class PartPass
     public void Take(PartNetwork parts, bool[] present)
     {
         (_parts, _net, _present) = (parts, parts.Whole, present);
-        (_cellOf, _tables, _into) = (_net.Cells.Of, _net.Tables, parts.Into);
         for (var cell = 0; cell < _net.Cells.Count; cell++)
         {
             _cells[cell] = parts.Cell(cell, present);
@@ -66,7 +68,24 @@ internal sealed class PartPass
 
         for (var c = 0; c < _net.Order.Count && settled; c++)
         {
-            settled = Settle(_net.Order[c], _net.Order.Again[c]) || (mayYield && SettleWithoutLimits(_net.Order[c], _net.Order.Again[c]));
+            var cells = _net.Order[c];
+            var again = _net.Order.Again[c];
+            settled = Lead(cells, again) && (!again || Settle(cells, again));
+            settled = settled || (mayYield && SettleWithoutLimits(cells, again));
+        }
+
+        return settled;
+    }
+
+    // First as if there were no limits: what comes out is no later than with them, and who leads is told by it.
+    private bool Lead(ReadOnlySpan<int> cells, bool again)
+    {
+        _limits = !again;
+        var settled = Settle(cells, again);
+        _limits = true;
+        foreach (var cell in cells)
+        {
+            Leads[cell] = Drivers[cell];
         }
 
         return settled;
@@ -134,104 +153,6 @@ internal sealed class PartPass
     }
 
     private int StartOf(int cell) => _cells[cell].Members is [var first, ..] ? Starts[first] : -1;
-
-    /// <summary>Works out what the members of a cell that are left out hand on.</summary>
-    public void HandOn(int cell)
-    {
-        if (_cells[cell].Members.Length == _net.Cells.Members[cell].Length)
-        {
-            return;
-        }
-
-        foreach (var absent in _parts.AlongLinks[cell])
-        {
-            if (_present[absent])
-            {
-                continue;
-            }
-
-            var handed = Handed.Nothing;
-            foreach (ref readonly var bound in _into[absent].AsSpan())
-            {
-                if (_present[bound.From])
-                {
-                    handed.Offer(bound.Kind == BoundKind.StartToStart ? Starts[bound.From] : Finishes[bound.From], _cellOf[bound.From], bound.From);
-                }
-                else
-                {
-                    handed.Offer(_handed[bound.From]);
-                }
-            }
-
-            _handed[absent] = handed;
-        }
-    }
-
-    // Puts a cell on the first day that all its bounds allow; false when there is no such day.
-    private bool Raise(int cell)
-    {
-        ref readonly var part = ref _cells[cell];
-        var (most, driver) = (-1, ForwardPass.Release);
-        foreach (var member in part.Members)
-        {
-            AskLinks(cell, member, true, ref most, ref driver);
-            foreach (ref readonly var limit in _parts.Limits[member].AsSpan())
-            {
-                if (_limits && _present[limit.From])
-                {
-                    Ask(cell, member, limit, ref most, ref driver);
-                }
-            }
-        }
-
-        if (most < part.Release)
-        {
-            return true;
-        }
-
-        Drivers[cell] = driver;
-        return most <= Starts[part.Members[0]] || Place(part.Members, part.Table.OnOrAfter(most));
-    }
-
-    /// <summary>The latest start that the links into a member ask for, and the activity that asks; those within its cell only where they count.</summary>
-    public void AskLinks(int cell, int member, bool within, ref int most, ref int driver)
-    {
-        foreach (ref readonly var bound in _into[member].AsSpan())
-        {
-            if (_present[bound.From])
-            {
-                if (within || _cellOf[bound.From] != cell)
-                {
-                    Ask(cell, member, bound, ref most, ref driver);
-                }
-
-                continue;
-            }
-
-            ref readonly var handed = ref _handed[bound.From];
-            if (handed.TopCell != cell)
-            {
-                Take(handed.Top, handed.TopFrom, ref most, ref driver);
-                continue;
-            }
-
-            // Within a cell what follows may share the last day.
-            Take(within && handed.Top - 1 > Starts[member] ? handed.Top - 1 : -1, handed.TopFrom, ref most, ref driver);
-            Take(handed.Next, handed.NextFrom, ref most, ref driver);
-        }
-    }
-
-    // What the members of a cell ask of each other decides nothing unless it moves them.
-    private void Ask(int cell, int member, in Bound bound, ref int most, ref int driver)
-    {
-        var asked = bound.Raise(Starts[bound.From], Finishes[bound.From], _tables[member], _days[member]);
-        if (_cellOf[bound.From] != cell || asked > Starts[member])
-        {
-            Take(asked, bound.From, ref most, ref driver);
-        }
-    }
-
-    private static void Take(int asked, int from, ref int most, ref int driver) => (most, driver) = asked > most ? (asked, from) : (most, driver);
 
     private bool Place(int[] members, int start)
     {

@@ -21,8 +21,8 @@ internal sealed record Passes(LocalDate Start, Forward Forward, Latest? Latest, 
     }
 
     /// <summary>The finish with every duration at its least. Of the steps that are in every world, no world finishes earlier.</summary>
-    public static LocalDate Quickest(StepNetwork network, LocalDate start) =>
-        Deadlines.FinishIn(network.Steps, LastDays(network.Network, new(start), network.Durations(t => t.Low)), start);
+    public static LocalDate Quickest(StepNetwork network, NeededFor what, LocalDate start) =>
+        Deadlines.FinishIn(network.Steps, what, LastDays(network.Network, new(start), network.Durations(t => t.Low)), start);
 
     private static LocalDate End(Network network, Horizon horizon, LocalDate finish)
     {

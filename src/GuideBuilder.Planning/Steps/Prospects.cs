@@ -15,7 +15,7 @@ internal static class Prospects
         return told.NeededBy is not { } day ? told : told with
         {
             LastSafe = LastSafe(scheduled),
-            Change = told.Feasibility is Feasibility.OnlyIfQuick or Feasibility.NotPossible ? Change(scheduled.Network, told.Start, day) : null,
+            Change = told.Feasibility is Feasibility.OnlyIfQuick or Feasibility.NotPossible ? Change(scheduled.Network, told.NeededFor, told.Start, day) : null,
         };
     }
 
@@ -33,8 +33,8 @@ internal static class Prospects
         return application is not null && scheduled.Dates[application.Id] is { Done: false } dates ? new(application.Id, dates.LatestStart) : null;
     }
 
-    private static SmallestChange? Change(StepNetwork network, LocalDate start, LocalDate day) =>
-        ToldOf(Relaxation.Smallest(WithGoal(network, day), start, null));
+    private static SmallestChange? Change(StepNetwork network, NeededFor what, LocalDate start, LocalDate day) =>
+        ToldOf(Relaxation.Smallest(WithGoal(network, what, day), start, null));
 
     private static SmallestChange? ToldOf(Change? change) => change switch
     {
@@ -44,9 +44,9 @@ internal static class Prospects
     };
 
     // The date stands on one moment after all that must be ready, so that it can be moved as one.
-    private static Network WithGoal(StepNetwork network, LocalDate day)
+    private static Network WithGoal(StepNetwork network, NeededFor what, LocalDate day)
     {
-        var ready = Deadlines.Goal(network.Steps).Select(s => s.Id).ToArray();
+        var ready = Deadlines.Goal(network.Steps, what).Select(s => s.Id).ToArray();
         return network.Network with
         {
             Activities = [.. network.Network.Activities.Select(a => a with { FinishBy = null }), new Activity(Goal, WorkingCalendar.EveryDay, 0, null, day, null, null, null)],

@@ -16,7 +16,7 @@ internal sealed record Scheduling(FrozenDictionary<string, StepDates> Dates, Sch
         var present = planned.Where(s => s.IsPresent).ToImmutableArray();
         var answers = way.Facts.Answers;
         var start = Deadlines.Start(answers, way.Occasion.Today);
-        var asked = StepNetwork.Of(present.Select(s => s.Item).Where(way.IsInWorld), way.StepsById, calendars, answers.Log, Deadlines.NeededBy(answers));
+        var asked = StepNetwork.Of(present.Select(s => s.Item).Where(way.IsInWorld), way.StepsById, calendars, answers.Log, Deadlines.Of(answers));
         var (kept, broken) = Yielding.Of(asked.Network, new(start));
         var network = asked with { Network = kept };
         var passes = Passes.Of(network, start);
@@ -29,8 +29,10 @@ internal sealed record Scheduling(FrozenDictionary<string, StepDates> Dates, Sch
             return (null, faults);
         }
 
-        var run = TrialRun.Of(way, [.. planned.Select(s => s with { Item = Yielded(s.Item, broken) })], calendars, effort, trials);
-        var scheduled = passes.Forward.Finish is null ? Undated(network, passes, run) : Of(network, passes, run, Deadlines.NeededBy(answers), Quickest(way, present, calendars, start));
+        var needed = passes.Forward.Finish is null ? null : Tightest(Deadlines.Of(answers), network, passes);
+        var what = needed?.For ?? NeededFor.PowerOn;
+        var run = TrialRun.Of(way, [.. planned.Select(s => s with { Item = Yielded(s.Item, broken) })], calendars, what, effort, trials);
+        var scheduled = passes.Forward.Finish is null ? Undated(network, passes, run) : Of(network, passes, run, needed, Quickest(way, present, calendars, what, start));
         return (scheduled with { Broken = broken }, faults);
     }
 
@@ -55,34 +57,44 @@ internal sealed record Scheduling(FrozenDictionary<string, StepDates> Dates, Sch
             passes);
     }
 
-    private static Scheduling Of(StepNetwork network, Passes passes, TrialRun trials, LocalDate? neededBy, LocalDate quickest)
+    // The deadline that leaves the fewest days in the base plan; of two that leave as many the one that asks for more.
+    private static Deadline? Tightest(ImmutableArray<Deadline> deadlines, StepNetwork network, Passes passes) => deadlines
+        .OrderBy(d => Period.DaysBetween(Ready(network, passes, d.For), d.Day))
+        .ThenByDescending(d => d.For)
+        .FirstOrDefault();
+
+    private static LocalDate Ready(StepNetwork network, Passes passes, NeededFor what) =>
+        Deadlines.FinishIn(network.Steps, what, [.. passes.Forward.Timings.Select(t => t.Finish)], passes.Start);
+
+    private static Scheduling Of(StepNetwork network, Passes passes, TrialRun trials, Deadline? needed, LocalDate quickest)
     {
         var dates = network.Steps.Select((s, i) => (s.Id, Dates: StepDating.Of(network, passes, trials, i))).ToFrozenDictionary(x => x.Id, x => x.Dates, StringComparer.Ordinal);
-        var likely = Deadlines.Goal(network.Steps).Select(s => dates[s.Id].EarliestFinish).DefaultIfEmpty(passes.Start).Max();
+        var what = needed?.For ?? NeededFor.PowerOn;
+        var ready = Ready(network, passes, what);
         return new(
             dates,
             new(
                 passes.Start,
                 trials.Range(trials.Finish),
-                neededBy,
-                FeasibilityOf(Deadlines.FinishIn(network.Steps, passes.Slow, passes.Start), likely, quickest, neededBy),
-                Drivers(network, passes, dates),
+                needed?.Day,
+                FeasibilityOf(Deadlines.FinishIn(network.Steps, what, passes.Slow, passes.Start), ready, quickest, needed?.Day),
+                Drivers(network, passes, what, dates),
                 Meetings.Of(network.Steps, dates),
                 Hours.OffSupply(network.Steps),
                 trials.HouseholdHours)
-            { BaseFinish = likely },
+            { BaseFinish = Ready(network, passes, NeededFor.PowerOn), NeededFor = what, ReadyOn = needed is null ? null : ready },
             trials,
             network,
             passes);
     }
 
     // Before this day no world reaches the goal: it has all settled steps, and where only open ones meet, nothing is known.
-    private static LocalDate Quickest(WayCase way, ImmutableArray<Planned<Step>> present, PartyCalendars calendars, LocalDate start)
+    private static LocalDate Quickest(WayCase way, ImmutableArray<Planned<Step>> present, PartyCalendars calendars, NeededFor what, LocalDate start)
     {
         var settled = present.Where(s => s.State == ItemState.Settled).Select(s => s.Item).ToArray();
         return present.Any(s => s.Item.Meeting is not null) && settled.All(s => s.Meeting is null)
             ? start
-            : Passes.Quickest(StepNetwork.Of(settled, way.StepsById, calendars, way.Facts.Answers.Log, null), start);
+            : Passes.Quickest(StepNetwork.Of(settled, way.StepsById, calendars, way.Facts.Answers.Log, []), what, start);
     }
 
     private static Feasibility FeasibilityOf(LocalDate slow, LocalDate likely, LocalDate quickest, LocalDate? neededBy) => neededBy switch
@@ -95,9 +107,9 @@ internal sealed record Scheduling(FrozenDictionary<string, StepDates> Dates, Sch
     };
 
     // The chain that leads to the last of the goal's steps, first cause first.
-    private static ImmutableArray<string> Drivers(StepNetwork network, Passes passes, FrozenDictionary<string, StepDates> dates)
+    private static ImmutableArray<string> Drivers(StepNetwork network, Passes passes, NeededFor what, FrozenDictionary<string, StepDates> dates)
     {
-        var last = Deadlines.Goal(network.Steps).OrderBy(s => dates[s.Id].EarliestFinish).LastOrDefault();
+        var last = Deadlines.Goal(network.Steps, what).OrderBy(s => dates[s.Id].EarliestFinish).LastOrDefault();
         return last is null ? [] : [.. Sequencer.ChainTo(passes.Forward, last.Id).Select(t => t.Id)];
     }
 

@@ -5,9 +5,6 @@ namespace GuideBuilder.Rendering.Blocks;
 /// <summary>Hazards as panels under their signal word: what it is, what it does, how to avoid it, when to stop.</summary>
 internal static class HazardPanels
 {
-    private const int MostOnCover = 5;
-    private const int Fatality = 5;
-
     /// <summary>Hazards that suspend everything else; nothing when there are none.</summary>
     internal static ImmutableArray<Block> StopSigns(Bindery bindery)
     {
@@ -15,17 +12,21 @@ internal static class HazardPanels
         return panels.IsEmpty ? [] : [new Block.Heading(1, null, Phrase.Of(bindery.Say("stop-heading"))), Make.Say(bindery, "stop-first"), .. Levels.Lower(panels, 1)];
     }
 
-    /// <summary>At most five, worst first, in short: what it is and when to stop; its own page says the rest.</summary>
-    internal static ImmutableArray<Block> Top(Bindery bindery) =>
-    [
-        .. Make.WorstFirst(bindery.Plan.Hazards).Take(MostOnCover).Select(h => h.Hazard.Item).Select(h =>
-            Under(bindery, h, Stop(bindery, h) is { IsEmpty: false } stop ? stop : [new Block.Prose(bindery.ReadLine(h.Cause))])),
-    ];
-
-    /// <summary>Everything that could kill, in a line each: the signal word, what it is, and when to stop.</summary>
-    internal static ImmutableArray<Block> Fatal(Bindery bindery) => Make.List(
-        Make.WorstFirst(bindery.Plan.Hazards).Select(h => h.Hazard.Item).Where(h => h.Before.Severity == Fatality)
-            .Select(h => Phrase.Of(new Inline.Strong(Phrase.Of(bindery.Say($"signal-{SignalNames.Of(h.Word)}")))) + Phrase.Of(" ") + bindery.Link(h.Id) + Phrase.Of(". ") + StopWords(bindery, h)));
+    /// <summary>While a stop sign stands, the line with which every page begins that does not show the signs themselves.</summary>
+    internal static ImmutableArray<Block> Notice(Bindery bindery)
+    {
+        ImmutableArray<Hazard> signs = [.. Make.WorstFirst(bindery.Plan.StopSigns).Select(h => h.Hazard.Item)];
+        return signs.IsEmpty ? [] :
+        [
+            new Block.DangerPanel(
+                null,
+                signs[0].Word,
+                bindery.Say($"signal-{SignalNames.Of(signs[0].Word)}"),
+                1,
+                Phrase.Join("; ", signs.Select(h => bindery.Link(h.Id))),
+                [new Block.Prose(bindery.Labels.Compose("stop-notice", ("number", WorstHazards.EmergencyNumber(bindery))))]),
+        ];
+    }
 
     /// <summary>The register: a row a hazard, then a panel for those that could kill.</summary>
     internal static ImmutableArray<Block> Register(Bindery bindery) => Make.Grid(
@@ -34,10 +35,11 @@ internal static class HazardPanels
         ["column-hazard", "column-signal", "column-people", "column-before", "column-after"],
         Make.WorstFirst(bindery.Plan.Hazards).Select(h => Row(bindery, h.Hazard.Item)));
 
-    /// <summary>The hazards of a step, as panels with the controls that its party carries out; a hazard on which that party has no hold shows all.</summary>
+    /// <summary>The hazards of a step, gravest first and then as the step names them, as panels with the controls that its party carries out; a hazard on which that party has no hold shows all.</summary>
     internal static ImmutableArray<Block> Of(Bindery bindery, Step step) =>
     [
-        .. Make.WorstFirst(bindery.Plan.Hazards.Where(h => step.Hazards.Contains(h.Hazard.Item.Id)))
+        .. Make.Gravest(bindery.Plan.Hazards.Where(h => step.Hazards.Contains(h.Hazard.Item.Id)))
+            .ThenBy(h => step.Hazards.IndexOf(h.Hazard.Item.Id))
             .Select(h => h.Hazard.Item)
             .Select(h => Panel(bindery, h, h.Controls.Any(c => c.By == step.Party) ? [.. h.Controls.Where(c => c.By == step.Party)] : h.Controls)),
     ];
@@ -55,14 +57,16 @@ internal static class HazardPanels
     internal static ImmutableArray<Block> Stop(Bindery bindery, Hazard hazard) =>
         hazard.StopWhen.IsEmpty ? [] : [new Block.Prose(StopWords(bindery, hazard))];
 
-    private static Phrase StopWords(Bindery bindery, Hazard hazard) =>
+    /// <summary>When to stop, as words; empty where the hazard does not say.</summary>
+    internal static Phrase StopWords(Bindery bindery, Hazard hazard) =>
         hazard.StopWhen.IsEmpty ? Phrase.Empty : Phrase.Of(new Inline.Strong(Phrase.Of(bindery.Say("stop-when") + " "))) + bindery.ReadLine(hazard.StopWhen);
 
     /// <summary>Severity and likelihood in words and figures.</summary>
     internal static string Score(Bindery bindery, RiskScore score) =>
         bindery.Say("risk-score", ("severity", bindery.Say(Invariant($"severity-{score.Severity}"))), ("likelihood", bindery.Say(Invariant($"likelihood-{score.Likelihood}"))));
 
-    private static Block.DangerPanel Under(Bindery bindery, Hazard hazard, ImmutableArray<Block> text) =>
+    /// <summary>A text under the hazard's signal word and its title.</summary>
+    internal static Block.DangerPanel Under(Bindery bindery, Hazard hazard, ImmutableArray<Block> text) =>
         new(null, hazard.Word, bindery.Say($"signal-{SignalNames.Of(hazard.Word)}"), 1, bindery.Link(hazard.Id), text);
 
     private static GridRow Row(Bindery bindery, Hazard hazard) => Make.Row(

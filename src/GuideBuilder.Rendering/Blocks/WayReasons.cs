@@ -31,9 +31,9 @@ internal static class WayReasons
     {
         var all = bindery.Plan.Ways.Where(w => w.Figures is not null).ToList();
         var others = all.Where(w => w.Way.Item.Id != chosen).Select(w => w.Figures!).ToList();
-        if (others.Count == 0 || bindery.Plan.IsBeyond)
+        if (others.Count == 0 || !bindery.Plan.IsCounted)
         {
-            return bindery.Say(others.Count == 0 ? "way-why-alone" : "figure-beyond");
+            return others.Count == 0 ? bindery.Say("way-why-alone") : bindery.NotTold;
         }
 
         var own = all.First(w => w.Way.Item.Id == chosen).Figures!;

@@ -7,7 +7,8 @@ namespace GuideBuilder.Rendering.Drawings;
 internal static class DayTimetable
 {
     private const decimal Left = 30;
-    private const decimal HourHeight = 30;
+    // A quarter of an hour, the shortest turn, is as high as the number in it.
+    private const decimal HourHeight = 72;
 
     /// <summary>A drawing and a table for each day on which crews meet.</summary>
     internal static ImmutableArray<Block> Of(Bindery bindery) => bindery.Plan.Schedule.Meetings.IsEmpty
@@ -25,7 +26,7 @@ internal static class DayTimetable
 
         return
         [
-            new Block.Prose(meeting.IsHeld ? DayBlocks.Held(bindery, meeting) : bindery.Labels.Compose("day-date", ("0", bindery.Dates.Say(meeting.Day)), ("1", bindery.Dates.Range(meeting.Range)))),
+            new Block.Prose(meeting.IsHeld ? DayBlocks.Held(bindery, meeting) : DayBlocks.Day(bindery, meeting)),
             new Block.Drawing($"drawing-{meeting.Meeting}", bindery.Say("drawing-day"), bindery.Say("drawing-day-words"), Draw(bindery, turns, crews)),
             .. Make.Grid(bindery, "day-caption", ["column-hours", "column-who", "column-what", "column-supply"], turns.Select((t, i) => Row(bindery, t, i + 1))),
         ];

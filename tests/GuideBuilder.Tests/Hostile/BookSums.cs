@@ -72,7 +72,7 @@ internal sealed class BookSums
     {
         var hours = _data.GetProperty("off-supply-hours");
         var (low, high) = (hours.GetProperty("low").GetDecimal(), hours.GetProperty("high").GetDecimal());
-        if (!Says("index.html", Invariant($"{decimal.Floor(low)}"), Invariant($"{decimal.Ceiling(high)}")))
+        if (!Says("index.html", Figures.Hours(low), Figures.Hours(high)))
         {
             yield return Invariant($"the cover does not say {low} to {high} hours");
         }

@@ -45,7 +45,7 @@ public sealed class LimitTests
     {
         var limit = Assert.Single(Small.Plan(Hole).Schedule.Limits);
 
-        Assert.Equal("dig, joint: 10 29 CalendarDays, dig ring joint, Wait joint 13", Words(limit));
+        Assert.Equal("dig, joint: 10 31 CalendarDays, dig ring joint, Wait joint 13", Words(limit));
     }
 
     [Fact]

@@ -44,7 +44,7 @@ public sealed class ScheduleTests
             Tables = guidance.Tables with { Holidays = [guidance.Tables.Holidays[0] with { Days = [new(Small.Today, Small.Words("A holiday"))] }] },
         });
 
-        Assert.Equal("theirs 2-2, ours 1-1, his 1-1", Days(plan));
+        Assert.Equal("theirs 2-2, ours 2-2, his 1-1", Days(plan));
     }
 
     [Fact]
