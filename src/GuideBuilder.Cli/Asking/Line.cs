@@ -1,4 +1,5 @@
 using System.Globalization;
+using GuideBuilder.Cli.Printing;
 
 namespace GuideBuilder.Cli.Asking;
 
@@ -10,7 +11,7 @@ internal static class Line
 
     private static readonly FrozenDictionary<string, Said> Commands = new Dictionary<string, Said>(StringComparer.OrdinalIgnoreCase)
     {
-        [""] = new Said.Nothing(), ["back"] = new Said.Back(), ["next"] = new Said.Next(), ["sheet"] = new Said.Sheet(), ["why"] = new Said.Why(),
+        [""] = new Said.Nothing(), ["back"] = new Said.Back(), ["next"] = new Said.Next(), ["section"] = new Said.Section(), ["sheet"] = new Said.Sheet(), ["why"] = new Said.Why(),
         ["help"] = new Said.Help(), ["?"] = new Said.Help(), ["save"] = new Said.Save(), ["later"] = new Said.Later(), ["stop"] = new Said.Later(), ["quit"] = new Said.Later(),
     }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
 
@@ -27,7 +28,19 @@ internal static class Line
             : new Said.Answer(Answer(text, question));
     }
 
-    private static bool HasOptions(Question question) => question.Kind is QuestionKind.Choice or QuestionKind.YesNo or QuestionKind.Several;
+    /// <summary>What would be right where a line is none of the answers of a question, in the numbers and words of the sheet.</summary>
+    internal static string Right(Written answer, Question question)
+    {
+        string[] said = answer is Written.List list ? [.. list.Items.Select(i => i.Value).OfType<Written.One>().Select(o => o.Text).Where(t => question.Options.All(o => o.Id != t))] : [((Written.One)answer).Text];
+        var line = string.Join(", ", said);
+        var words = question.Options.Select((o, i) => (Number: i + 1, Words: o.Wording.IsEmpty ? o.Id : o.Wording.Words, o.Id)).ToList();
+        var near = NearestName.To(line.ToUpperInvariant(), words.SelectMany(o => new[] { o.Words.ToUpperInvariant(), o.Id.ToUpperInvariant() }));
+        var meant = words.FirstOrDefault(o => near is not null && (o.Words.ToUpperInvariant() == near || o.Id.ToUpperInvariant() == near));
+        return Invariant($"`{line}` is none of the answers.{(near is null ? "" : Invariant($" Did you mean {meant.Number}, {meant.Words}?"))} Type a number from 0 to {question.Options.Length}, or the words beside it.");
+    }
+
+    /// <summary>Whether a question is answered by one or several of its options.</summary>
+    internal static bool HasOptions(Question question) => question.Kind is QuestionKind.Choice or QuestionKind.YesNo or QuestionKind.Several;
 
     /// <summary>What was said at the end of a section: a number goes back to that question.</summary>
     internal static Said AtEnd(string? line)
