@@ -3,9 +3,6 @@ namespace GuideBuilder.Cli.Asking;
 /// <summary>Asks a questionnaire a section at a time. Every answer is saved as soon as it is given, so that nothing is lost whichever way the input ends.</summary>
 internal sealed class Interview
 {
-    // The reading's own fault speaks of the ids of a file.
-    private const string NotAnOption = "HB1066";
-
     private readonly Func<string?> _read;
     private readonly Teller _teller;
     private readonly Action<Filling> _save;
@@ -187,7 +184,8 @@ internal sealed class Interview
     {
         var now = _filling.With(question, answer);
         var faults = now.Faults.Where(f => f.Place.Path == question.Name).ToList();
-        foreach (var words in faults.Select(f => f.Code == NotAnOption ? Line.Right(answer, question) : $"{f.Wrong} {f.Right}").Distinct(StringComparer.Ordinal))
+        var none = Line.NoneOf(answer, question);
+        foreach (var words in none.Length > 0 && faults.Count > 0 ? [Line.Right(none, question)] : faults.Select(f => $"{f.Wrong} {f.Right}"))
         {
             _teller.Say(words);
         }

@@ -28,19 +28,25 @@ internal static class Line
             : new Said.Answer(Answer(text, question));
     }
 
-    /// <summary>What would be right where a line is none of the answers of a question, in the numbers and words of the sheet.</summary>
-    internal static string Right(Written answer, Question question)
+    /// <summary>What of an answer is none of the options of its question; nothing where the question has none.</summary>
+    internal static string[] NoneOf(Written answer, Question question)
     {
-        string[] said = answer is Written.List list ? [.. list.Items.Select(i => i.Value).OfType<Written.One>().Select(o => o.Text).Where(t => question.Options.All(o => o.Id != t))] : [((Written.One)answer).Text];
-        var line = string.Join(", ", said);
+        string[] said = answer is Written.List list ? [.. list.Items.Select(i => i.Value).OfType<Written.One>().Select(o => o.Text)] : answer is Written.One one ? [one.Text] : [];
+        return HasOptions(question) ? [.. said.Where(t => question.Options.All(o => o.Id != t))] : [];
+    }
+
+    /// <summary>What would be right instead of words that are none of the options, in the numbers and words of the sheet: the reading's own fault speaks of the ids of a file.</summary>
+    internal static string Right(string[] none, Question question)
+    {
+        var line = string.Join(", ", none);
         var words = question.Options.Select((o, i) => (Number: i + 1, Words: o.Wording.IsEmpty ? o.Id : o.Wording.Words, o.Id)).ToList();
         var near = NearestName.To(line.ToUpperInvariant(), words.SelectMany(o => new[] { o.Words.ToUpperInvariant(), o.Id.ToUpperInvariant() }));
-        var meant = words.FirstOrDefault(o => near is not null && (o.Words.ToUpperInvariant() == near || o.Id.ToUpperInvariant() == near));
+        bool IsNear(string text) => text.Equals(near, StringComparison.OrdinalIgnoreCase);
+        var meant = words.FirstOrDefault(o => IsNear(o.Words) || IsNear(o.Id));
         return Invariant($"`{line}` is none of the answers.{(near is null ? "" : Invariant($" Did you mean {meant.Number}, {meant.Words}?"))} Type a number from 0 to {question.Options.Length}, or the words beside it.");
     }
 
-    /// <summary>Whether a question is answered by one or several of its options.</summary>
-    internal static bool HasOptions(Question question) => question.Kind is QuestionKind.Choice or QuestionKind.YesNo or QuestionKind.Several;
+    private static bool HasOptions(Question question) => question.Kind is QuestionKind.Choice or QuestionKind.YesNo or QuestionKind.Several;
 
     /// <summary>What was said at the end of a section: a number goes back to that question.</summary>
     internal static Said AtEnd(string? line)
