@@ -37,6 +37,7 @@ internal static class BlockMakers
         ["sequence-calendar"] = SequenceCalendar.Of,
         ["steps"] = StepBlocks.All,
         ["day-timetable"] = DayTimetable.Of,
+        ["day-turns"] = DayTimetable.Turns,
         ["if-they-do-not-come"] = DayBlocks.IfTheyDoNotCome,
         ["works-days"] = DayBlocks.Days,
         ["eve"] = DayBlocks.Eve,

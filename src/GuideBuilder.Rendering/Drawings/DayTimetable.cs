@@ -15,9 +15,19 @@ internal static class DayTimetable
         ? [Make.Say(bindery, "none-here")]
         : [.. bindery.Plan.Schedule.Meetings.SelectMany(m => Day(bindery, m))];
 
+    /// <summary>The turns of each such day alone, for a letter: the hours, who, what, and whether the house has supply.</summary>
+    internal static ImmutableArray<Block> Turns(Bindery bindery) => bindery.Plan.Schedule.Meetings.IsEmpty
+        ? [Make.Say(bindery, "none-here")]
+        : [.. bindery.Plan.Schedule.Meetings.SelectMany(m => Table(bindery, TurnsOf(bindery, m)))];
+
+    private static List<MeetingTurn> TurnsOf(Bindery bindery, MeetingDay meeting) => [.. meeting.Turns.Where(t => bindery.Items.Step(t.Step) is not null)];
+
+    private static ImmutableArray<Block> Table(Bindery bindery, List<MeetingTurn> turns) =>
+        Make.Grid(bindery, "day-caption", ["column-hours", "column-who", "column-what", "column-supply"], turns.Select((t, i) => Row(bindery, t, i + 1)));
+
     private static IEnumerable<Block> Day(Bindery bindery, MeetingDay meeting)
     {
-        var turns = meeting.Turns.Where(t => bindery.Items.Step(t.Step) is not null).ToList();
+        var turns = TurnsOf(bindery, meeting);
         var crews = turns.Select(t => CrewOf(bindery, t)).Distinct().ToList();
         if (crews.Count == 0)
         {
@@ -28,7 +38,7 @@ internal static class DayTimetable
         [
             new Block.Prose(meeting.IsHeld ? DayBlocks.Held(bindery, meeting) : DayBlocks.Day(bindery, meeting)),
             new Block.Drawing($"drawing-{meeting.Meeting}", bindery.Say("drawing-day"), bindery.Say("drawing-day-words"), Draw(bindery, turns, crews)),
-            .. Make.Grid(bindery, "day-caption", ["column-hours", "column-who", "column-what", "column-supply"], turns.Select((t, i) => Row(bindery, t, i + 1))),
+            .. Table(bindery, turns),
         ];
     }
 
