@@ -13,7 +13,7 @@ internal static class FigureBlocks
         [
             new Block.Definitions(
             [
-                One(bindery, "figure-cost", Cost(bindery)),
+                Cost(bindery),
                 One(bindery, "figure-finish", Finish(bindery)),
                 One(bindery, "figure-off-supply", Phrase.Of(bindery.Ranges.Hours(Figures.Whole(plan.Schedule.OffSupplyHours)))),
                 One(bindery, "figure-own-hours", Phrase.Of(bindery.Ranges.Hours(Figures.Whole(plan.Schedule.HouseholdHours)))),
@@ -22,10 +22,13 @@ internal static class FigureBlocks
         ];
     }
 
+    /// <summary>What it may cost, as a range.</summary>
+    internal static Definition Cost(Bindery bindery) => One(bindery, "figure-cost", Sums(bindery));
+
     private static Definition One(Bindery bindery, string label, Phrase says) => new(null, Phrase.Of(bindery.Say(label)), [new Block.Prose(says)]);
 
     // What one and nine in ten trials do not exceed, and the middle one; without trials, the range of the plan.
-    private static Phrase Cost(Bindery bindery)
+    private static Phrase Sums(Bindery bindery)
     {
         var currency = bindery.Plan.Money.Currency;
         return bindery.Plan is { IsBeyond: false, Chances.Cost: { } cost }
