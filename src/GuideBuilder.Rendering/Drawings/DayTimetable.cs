@@ -80,7 +80,7 @@ internal static class DayTimetable
         var room = (right ? crews - crew - 1 : crew) * column;
         if (room > 0)
         {
-            sketch.Wrap(right ? Left + ((crew + 1) * column) + 3 : Left + (crew * column) - 3, from + 12, (int)(room / 5.6m), words, "small", right ? Anchoring.Start : Anchoring.End);
+            sketch.Wrap(right ? Left + ((crew + 1) * column) + 3 : Left + (crew * column) - 3, from + 12, (int)(room / 5.9m), words, "small", right ? Anchoring.Start : Anchoring.End);
         }
     }
 
