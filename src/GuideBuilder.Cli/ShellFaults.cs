@@ -27,6 +27,10 @@ internal static class ShellFaults
     internal static ShellFault InUse(string folder) =>
         Disk("HB4006", folder, "is being bound by another run", "Wait until that run has ended, then bind again.");
 
+    /// <summary>A handbook folder into which somebody has put a <c>money.html</c> of their own before ours had that page.</summary>
+    internal static ShellFault InTheWay(string folder, string name) =>
+        Disk("HB4007", Path.Combine(folder, name), "was not made by guidebuilder, and the handbook needs that name; nothing was touched", "Move it elsewhere, then bind again.");
+
     /// <summary><c>--today 24/11/2026</c></summary>
     internal static ShellFault NotADay(string option, string text) =>
         Use("HB4010", $"{option} '{text}' is not a day", Invariant($"Write year-month-day, such as 2026-11-24, of the years {Years.First} to {Years.Last}."));

@@ -25,7 +25,7 @@ public static class Planner
     internal static Staged<Plan> Plan(Facts facts, Guidance guidance, Occasion occasion, Effort effort)
     {
         var nation = NationOf(facts.Answers, guidance);
-        var ways = Items.Plan(guidance.Ways, name => facts[name]);
+        var ways = WayChoice.Ways(guidance, name => facts[name]);
         var chosen = WayChoice.Of(ways, Known.Option(facts.Answers, "wish.way"));
         var holidays = guidance.Tables.Holidays.FirstOrDefault(h => h.Id == nation.Holidays);
         var faults = WayChoice.Faults(guidance)
@@ -82,7 +82,8 @@ public static class Planner
             Siting = SitingRules.Of(plan.Case.KnownOrAbsent, guidance.Tables),
         };
         whole = effort.Compares ? WithChances(whole, plan, world, effort) : whole;
-        return whole.IsBeyond ? Undated(whole) : whole;
+        whole = whole with { StopSteps = StopSteps.Of(whole) };
+        return whole.IsCounted ? whole : Undated(whole);
     }
 
     // What is told of chance, money over time and answers that are not known yet.
@@ -101,7 +102,7 @@ public static class Planner
         Steps = [.. plan.Steps.Select(s => s.Dates is { Done: true } ? s : s with { Dates = null })],
         Costs = [.. plan.Costs.Select(c => c with { Due = null })],
         Schedule = plan.Schedule with { Meetings = [], DrivingSteps = [], Feasibility = Feasibility.NoDate, NeededBy = null, LastSafe = null, Change = null },
-        Whereabouts = plan.Whereabouts with { Late = [], Next = [], Conflicts = [], Gates = [.. plan.Whereabouts.Gates.Select(g => g with { Expected = null })] },
+        Whereabouts = plan.Whereabouts with { Late = [], Next = [], Conflicts = [], Payments = [], Gates = [.. plan.Whereabouts.Gates.Select(g => g with { Expected = null })] },
         Payments = [],
         Chances = null,
         FindOutFirst = [.. plan.FindOutFirst.Select(f => f with { Rows = [.. f.Rows.Select(r => r with { Cost = null, Finish = null, MeetsDate = null })], MayWiden = false })],

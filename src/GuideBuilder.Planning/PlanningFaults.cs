@@ -27,10 +27,6 @@ public static class PlanningFaults
     public static Fault CircleOfSteps(IEnumerable<string> ring, Place place) => Error(
         "HB2006", place, $"These steps wait for each other: {string.Join(", ", ring)}.", "Take out one of the links.");
 
-    /// <summary>Waits and no-later-than links that no dates can meet. Example: b at least 10 days after a, and a no more than 5 days before b.</summary>
-    public static Fault RingOfLimits(IEnumerable<string> ring, Place place) => Error(
-        "HB2007", place, $"No dates meet the waits and limits between these steps: {string.Join(", ", ring)}.", "Shorten a wait or lengthen a limit.");
-
     /// <summary>A price whose index has no value for its year. Example: price-year 2019 and an index that begins with 2020.</summary>
     public static Fault NoIndexValue(string price, string index, int year, Place place) => Error(
         "HB2008", place, Invariant($"The price {price} is of {year}, for which {index} has no value."), "Add the year to the index, or restate the price.");
@@ -43,9 +39,9 @@ public static class PlanningFaults
     public static Fault NoHolidays(string list, Place place) => Error(
         "HB2010", place, $"There is no list of holidays {list}.", "Add it, or name another.");
 
-    /// <summary>A meeting on no day within the horizon. Example: one party works on Mondays, another on Tuesdays.</summary>
+    /// <summary>A meeting on no day, whatever a home answers. Example: one party works on Mondays, another on Tuesdays.</summary>
     public static Fault NoCommonDay(IEnumerable<string> steps, Place place) => Error(
-        "HB2011", place, $"No day within three years suits these steps: {string.Join(", ", steps)}.", "Let their parties share a working day.");
+        "HB2011", place, $"The parties of these steps share no weekday: {string.Join(", ", steps)}.", "Let their parties share a working day.");
 
     private static Fault Error(string code, Place place, string wrong, string right) => new(code, Severity.Error, place, wrong, right);
 

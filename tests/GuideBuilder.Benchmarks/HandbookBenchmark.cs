@@ -51,7 +51,7 @@ public class HandbookBenchmark
 
     /// <summary>The trials of the chosen way.</summary>
     [Benchmark]
-    public int Trials() => TrialRun.Of(_way, _steps, _calendars, new Effort(TrialRun.Many, 0, 1), TrialRun.Many).Sums.Length;
+    public int Trials() => TrialRun.Of(_way, _steps, _calendars, NeededFor.PowerOn, new Effort(TrialRun.Many, 0, 1), TrialRun.Many).Sums.Length;
 
     /// <summary>The whole plan.</summary>
     [Benchmark]

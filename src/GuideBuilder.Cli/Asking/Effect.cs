@@ -69,8 +69,8 @@ internal sealed class Effect
     private string Sum()
     {
         var finish = _plan.Schedule.Finish;
-        return _plan.IsBeyond
-            ? "No total can be given for such a home."
+        return _plan.IsSuspended ? "A stop sign stands: ring first. Nothing else counts until somebody has come."
+            : _plan.IsBeyond ? "No total can be given for such a home."
             : $"Roughly from {Money(_plan.Money.Gross.Low)} to {Money(_plan.Money.Gross.High)}, done from {ValueText.Of(finish.Early)} to {ValueText.Of(finish.Late)}.";
     }
 

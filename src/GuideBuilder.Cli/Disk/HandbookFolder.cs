@@ -3,12 +3,16 @@ namespace GuideBuilder.Cli.Disk;
 /// <summary>Writes a handbook whole or not at all: beside the target first, then in one step into its place. Files in the folder that are not ours come along untouched.</summary>
 internal static class HandbookFolder
 {
+    // How the systems say that another run holds a file: EWOULDBLOCK of Linux and of macOS, ERROR_SHARING_VIOLATION of Windows.
+    private const int HeldOnLinux = 11, HeldOnMac = 35, HeldOnWindows = unchecked((int)0x80070020);
+
     /// <summary>Makes the folder hold exactly these files (and what others had put there). Until the last step the earlier handbook stands as it was.</summary>
     internal static void Write(string folder, IReadOnlyList<(string Name, ReadOnlyMemory<byte> Bytes)> files)
     {
         try
         {
             var target = Targets.Check(folder);
+            NothingInTheWay(folder, target, files);
             Directory.CreateDirectory(Path.GetDirectoryName(target)!);
             using var turn = TakeTurn(folder, Beside(target, "turn"));
             var fresh = Beside(target, "new");
@@ -21,7 +25,7 @@ internal static class HandbookFolder
             }
             finally
             {
-                Leftovers.Clear(fresh);
+                Leftovers.ClearIfPossible(fresh);
             }
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
@@ -55,13 +59,22 @@ internal static class HandbookFolder
     private static string Beside(string target, string what) =>
         Path.Combine(Path.GetDirectoryName(target)!, $".{Path.GetFileName(target)}.guidebuilder-{what}");
 
+    // A file of somebody else's that has the name of one of ours is not replaced: nobody but its owner knows what it is worth.
+    private static void NothingInTheWay(string folder, string target, IReadOnlyList<(string Name, ReadOnlyMemory<byte> Bytes)> files)
+    {
+        if (Targets.Foreign(target).Intersect(files.Select(f => f.Name), StringComparer.OrdinalIgnoreCase).FirstOrDefault() is { } name)
+        {
+            throw new ShellException(ShellFaults.InTheWay(folder, name));
+        }
+    }
+
     private static FileStream TakeTurn(string folder, string path)
     {
         try
         {
             return new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose);
         }
-        catch (IOException) when (File.Exists(path))
+        catch (IOException problem) when (problem.HResult is HeldOnLinux or HeldOnMac or HeldOnWindows)
         {
             throw new ShellException(ShellFaults.InUse(folder));
         }
@@ -80,7 +93,7 @@ internal static class HandbookFolder
 
         foreach (var name in Targets.Foreign(target))
         {
-            Copy(Path.Combine(target, name), Path.Combine(fresh, name));
+            Strangers.Bring(Path.Combine(target, name), Path.Combine(fresh, name));
         }
     }
 
@@ -103,25 +116,5 @@ internal static class HandbookFolder
         using var stream = new FileStream(Path.Combine(folder, name), FileMode.CreateNew, FileAccess.Write, FileShare.None);
         stream.Write(bytes.Span);
         stream.Flush(flushToDisk: true);
-    }
-
-    private static void Copy(string from, string to)
-    {
-        if (Directory.Exists(from) && new DirectoryInfo(from).LinkTarget is null)
-        {
-            Directory.CreateDirectory(to);
-            foreach (var entry in new DirectoryInfo(from).EnumerateFileSystemInfos())
-            {
-                Copy(entry.FullName, Path.Combine(to, entry.Name));
-            }
-        }
-        else if (new FileInfo(from).LinkTarget is { } link)
-        {
-            File.CreateSymbolicLink(to, link);
-        }
-        else
-        {
-            File.Copy(from, to);
-        }
     }
 }

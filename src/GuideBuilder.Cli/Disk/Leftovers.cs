@@ -13,6 +13,19 @@ internal static class Leftovers
         }
     }
 
+    /// <summary>Removes such a folder if the disk lets it; what stays now is removed before the next handbook is written, or that run says why not.</summary>
+    internal static void ClearIfPossible(string folder)
+    {
+        try
+        {
+            Clear(folder);
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            // Whether a handbook was written is settled by now, and a leftover does not change it.
+        }
+    }
+
     /// <summary>Puts the earlier handbook back if a run was killed between taking it away and putting the new one in its place; else removes it.</summary>
     internal static void Recover(string target, string old)
     {

@@ -6,6 +6,9 @@ internal static class Loading
     /// <summary>Largest file that is loaded at all, in bytes; the reading stage has its own, smaller budgets.</summary>
     private const long Largest = 16 * 1024 * 1024;
 
+    // The numbers that the systems give to their refusals (ENOSPC, EROFS and EMFILE of POSIX; ERROR_DISK_FULL of Windows).
+    private const int NoRoom = 28, ReadOnly = 30, NoHandles = 24, NoRoomOnWindows = unchecked((int)0x80070070);
+
     /// <summary>Every file of these names, or a fault for each that cannot be read.</summary>
     internal static SourceText[] Files(IEnumerable<string> paths)
     {
@@ -57,6 +60,9 @@ internal static class Loading
     {
         FileNotFoundException or DirectoryNotFoundException => "there is no such file or folder",
         UnauthorizedAccessException => "it is not allowed, or it is a folder",
+        { HResult: NoRoom or NoRoomOnWindows } => "the disk is full",
+        { HResult: ReadOnly } => "the disk can only be read",
+        { HResult: NoHandles } => "too many files are open",
         _ => problem.Message.TrimEnd('.'),
     };
 }

@@ -34,7 +34,7 @@ internal static partial class Swap
             throw;
         }
 
-        Leftovers.Clear(aside);
+        Leftovers.ClearIfPossible(aside);
     }
 
     // The call is Linux's; a system or a disk without it answers that it cannot, and the slower way is taken.

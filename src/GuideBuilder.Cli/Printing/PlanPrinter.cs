@@ -26,9 +26,9 @@ internal static class PlanPrinter
         }
 
         Line(console, $"Way: {plan.ChosenWay.Item.Title.Words} ({plan.ChosenWay.Item.Id}, {State(plan.ChosenWay.State)})");
-        if (plan.IsBeyond)
+        if (!plan.IsCounted)
         {
-            Line(console, "No total and no finish date: one of the answers takes this home beyond what can be counted");
+            Line(console, $"No total and no finish date: {Why(plan)}");
             return;
         }
 
@@ -39,6 +39,11 @@ internal static class PlanPrinter
             Line(console, $"Needed by {ValueText.Of(needed)}: {plan.Schedule.Feasibility}");
         }
     }
+
+    private static string Why(Plan plan) =>
+        plan.IsSuspended ? "a stop sign stands until the log says that somebody has come"
+        : plan.Schedule.Stuck.IsEmpty ? "one of the answers takes this home beyond what can be counted"
+        : "the answers leave no day for something";
 
     private static Table Steps(Plan plan)
     {

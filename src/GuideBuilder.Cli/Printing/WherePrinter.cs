@@ -42,6 +42,16 @@ internal static class WherePrinter
     private static IEnumerable<string> Prospect(Plan plan)
     {
         var schedule = plan.Schedule;
+        foreach (var limit in schedule.Limits)
+        {
+            yield return Invariant($"Cannot be kept: at most {limit.Most} days between {limit.Step} and {limit.Other}, {limit.Least} at the least. It follows from {string.Join(", ", limit.Chain)}{(limit.Change is { } one ? Invariant($". The smallest change that would do: {one.Of} {one.Step} {one.Days} days") : "")}");
+        }
+
+        if (!schedule.Stuck.IsEmpty)
+        {
+            yield return $"No day within three years is left for {string.Join(", ", schedule.Stuck)}";
+        }
+
         if (schedule.LastSafe is { } safe)
         {
             yield return $"Last safe day for {safe.Step}: {ValueText.Of(safe.Day)}";

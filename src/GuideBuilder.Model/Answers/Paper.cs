@@ -10,7 +10,11 @@ public sealed record Paper(
     ImmutableArray<Sourced<string>> Covers,
     ImmutableArray<Sourced<string>> LeavesOut,
     string? Reference,
-    Place Place);
+    Place Place)
+{
+    /// <summary>What of a quotation is goods, before VAT; null where it does not say.</summary>
+    public Quantity? Goods { get; init; }
+}
 
 /// <summary>What a paper is.</summary>
 public enum PaperKind

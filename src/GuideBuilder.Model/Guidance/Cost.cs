@@ -18,7 +18,14 @@ public sealed record Price(string Id, ThreePoint Amount, Unit Currency, VatBasis
 }
 
 /// <summary>A VAT rate (share of the net) by nation for one kind of supply; null where it does not arise there.</summary>
-public sealed record VatRate(string Id, LocalText Title, FrozenDictionary<string, decimal> ByNation, Basis Basis, Place Place);
+public sealed record VatRate(string Id, LocalText Title, FrozenDictionary<string, decimal> ByNation, Basis Basis, Place Place)
+{
+    /// <summary>What applies where a price is mostly goods; null where no nation asks.</summary>
+    public GoodsRule? Goods { get; init; }
+}
+
+/// <summary>A nation's rule on goods in a price of work: where they are more than so many parts of so many before VAT, the whole takes the rate of another kind (the id of a VAT row).</summary>
+public sealed record GoodsRule(string Nation, int Most, int Of, string Then);
 
 /// <summary>A price index: its value by year.</summary>
 public sealed record PriceIndex(string Id, LocalText Title, FrozenDictionary<int, decimal> ByYear, Basis Basis, Place Place);

@@ -13,7 +13,14 @@ public sealed record Hazard(
     RiskScore Before,
     RiskScore After,
     bool StopSign,
-    Review? ReviewedBy) : Rule(Head);
+    Review? ReviewedBy) : Rule(Head)
+{
+    /// <summary>The step that ends a stop sign once the log says that it is done; null for a hazard that is none.</summary>
+    public string? Until { get; init; }
+
+    /// <summary>Whether it stands before all others where it is settled: what a person at home lives by.</summary>
+    public bool ComesFirst { get; init; }
+}
 
 /// <summary>Severity and likelihood, 1 to 5 each, by judgement.</summary>
 public sealed record RiskScore(int Severity, int Likelihood)

@@ -11,6 +11,7 @@ public sealed record Question(
     LocalText WhoCanTell,
     QuestionKind Kind,
     DataClass Data,
+    Ease Ease,
     ImmutableArray<QuestionOption> Options,
     QuantityRange? Range,
     ImmutableArray<WeightedQuantity> IfUnknown,
@@ -68,6 +69,25 @@ public enum DataClass
 
     /// <summary>About another person, such as a neighbour.</summary>
     OtherPerson,
+}
+
+/// <summary>What it takes to find an answer out, the easiest first.</summary>
+public enum Ease
+{
+    /// <summary>Somebody at home knows it, sees it from where a person may stand, or measures it.</summary>
+    Look,
+
+    /// <summary>It stands in a bill, a report or another paper, or on a public map.</summary>
+    Papers,
+
+    /// <summary>One call or one talk.</summary>
+    Ask,
+
+    /// <summary>It counts only in writing.</summary>
+    Write,
+
+    /// <summary>Somebody trained has to come.</summary>
+    Visit,
 }
 
 /// <summary>One option of a question: its id in answers files, its wording, its weight when the answer is unknown, and whether the assumed world takes it.</summary>

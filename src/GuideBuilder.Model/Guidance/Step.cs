@@ -37,6 +37,9 @@ public sealed record Step(
     /// <summary>Whether it must be done again for each new day of a meeting that it has to come shortly before.</summary>
     public bool EachTime { get; init; }
 
+    /// <summary>Whether the present place is free only once it is done.</summary>
+    public bool FreesPlace { get; init; }
+
     /// <summary>How long after a missed or failed day its party can come again, in the party's working days; null when that is not known.</summary>
     public Duration? Again { get; init; }
 
@@ -91,4 +94,7 @@ public sealed record LatestLink(string Step, int Before, DayCount Of, string? Wh
 {
     /// <summary>The question (section.id, in days) whose answer outranks the limit; null for none.</summary>
     public string? Or { get; init; }
+
+    /// <summary>Whether the limit is only a wish to have the two near each other: where it cannot be kept, nothing is said.</summary>
+    public bool WherePossible { get; init; }
 }

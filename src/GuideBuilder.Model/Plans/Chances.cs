@@ -14,9 +14,12 @@ public sealed record Chances(
     FrozenDictionary<string, double> StepShares,
     FrozenDictionary<string, double> Deciding)
 {
-    /// <summary>The day by which the goal is reached in one, two … nine in ten trials and in all.</summary>
-    public ImmutableArray<LocalDate> FinishByTenths { get; init; } = [];
+    /// <summary>The first day by which the goal is reached in at least one, two … nine in ten trials and in all, each day once, with the share that does reach it by then.</summary>
+    public ImmutableArray<FinishBy> FinishByTenths { get; init; } = [];
 }
+
+/// <summary>A day, and the share of trials that reach the goal by then.</summary>
+public sealed record FinishBy(LocalDate Day, double Share);
 
 /// <summary>A range in figures: the lowest and highest of all trials, and what one, five, eight and nine in ten do not exceed.</summary>
 public sealed record QuantileRange<T>(T Lowest, T P10, T P50, T P80, T P90, T Highest);

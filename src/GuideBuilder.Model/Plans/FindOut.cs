@@ -2,14 +2,14 @@ namespace GuideBuilder.Model;
 
 /// <summary>
 /// An unknown answer that changes something: what the plan takes meanwhile (null where the assumed world does not ask it), a row for each answer it may turn out to have, and one for not being asked where that can be.
-/// The rest says what puts it before others: whether the answers differ in danger, whether they decide if the needed-by date is met, and how far apart they set the middle of the finish (days) and of the cost (the nation's money);
+/// The rest says what puts it before others: how bad the worst danger is in which the answers differ (its score before controls, 0 for none), whether they decide if the needed-by date is met, and how far apart they set the middle of the finish (days) and of the cost (the nation's money);
 /// and whether some answer would widen a range, as bad news may.
 /// </summary>
 public sealed record FindOut(
     OpenQuestion Open,
     Value? Assumed,
     ImmutableArray<FindOutRow> Rows,
-    bool ChangesDanger,
+    int Danger,
     bool DecidesDate,
     int FinishSpread,
     decimal CostSpread,

@@ -24,8 +24,8 @@ public sealed record Plan(
     /// <summary>The fact of the guidance that takes a home out of the range in which a total or a date can be given from a desk.</summary>
     public const string BeyondFact = "beyond-this-book";
 
-    /// <summary>Whether the answers take this home beyond what can be counted: no step that is still to come has a date, and no total and no finish date may be told.</summary>
-    public bool IsBeyond => Facts.Derived.GetValueOrDefault(BeyondFact) is { Standing: Standing.Known, Value: Value.Option { Id: "yes" } };
+    /// <summary>Whether the answers take this home beyond what can be counted, or leave no day for something: no step that is still to come has a date, and no total and no finish date may be told.</summary>
+    public bool IsBeyond => !Schedule.Stuck.IsEmpty || Facts.Derived.GetValueOrDefault(BeyondFact) is { Standing: Standing.Known, Value: Value.Option { Id: "yes" } };
 
     /// <summary>Where the household is today: what is late, what is next, which gates stand before a payment, which clocks run.</summary>
     public Whereabouts Whereabouts { get; init; } = Whereabouts.None;
@@ -57,8 +57,17 @@ public sealed record Plan(
     /// <summary>The answers the plan rests on.</summary>
     public AnswerSet Answers => Facts.Answers;
 
-    /// <summary>Hazards that suspend everything else until somebody has been called; empty when there is none.</summary>
-    public IEnumerable<PlannedHazard> StopSigns => Hazards.Where(h => h is { Hazard: { State: ItemState.Settled, Item.StopSign: true } });
+    /// <summary>Hazards that suspend everything else until the log says that somebody has come; empty when there is none.</summary>
+    public IEnumerable<PlannedHazard> StopSigns => Hazards.Where(h => h is { Hazard: { State: ItemState.Settled, Item.StopSign: true } } && !Steps.Any(s => s.Step.Item.Id == h.Hazard.Item.Until && s.Dates is { Done: true }));
+
+    /// <summary>Whether a stop sign stands: of what is still to come nothing has a date, no total and no finish date may be told, and nothing is to be done but what deals with the sign.</summary>
+    public bool IsSuspended => StopSigns.Any();
+
+    /// <summary>Whether totals and dates may be told.</summary>
+    public bool IsCounted => !IsBeyond && !IsSuspended;
+
+    /// <summary>While a stop sign stands, the steps that may be done: those that end the signs and all that these wait for, in guidance order.</summary>
+    public ImmutableArray<string> StopSteps { get; init; } = [];
 }
 
 /// <summary>A way, with what it would come to if it were chosen: null figures when it is ruled out.</summary>

@@ -64,6 +64,12 @@ public sealed record Schedule(
     ThreePoint OffSupplyHours,
     ThreePoint HouseholdHours)
 {
+    /// <summary>What has to be there by the needed-by date; of two dates the one that leaves less time.</summary>
+    public NeededFor NeededFor { get; init; }
+
+    /// <summary>The day of the base plan on which that is there; null without a needed-by date.</summary>
+    public LocalDate? ReadyOn { get; init; }
+
     /// <summary>The finish of the base plan, in which every unknown answer is the one that means more work, with likely durations.</summary>
     public LocalDate BaseFinish { get; init; }
 
@@ -72,6 +78,28 @@ public sealed record Schedule(
 
     /// <summary>The smallest single change with which the needed-by date would be met; null where it is met, or where no single change would do.</summary>
     public SmallestChange? Change { get; init; }
+
+    /// <summary>The limits between steps that no dates can keep, in the order of the steps.</summary>
+    public ImmutableArray<LimitConflict> Limits { get; init; } = [];
+
+    /// <summary>The steps for which no day is left within the reach of a plan, so that nothing still to come has a date; empty where everything has one.</summary>
+    public ImmutableArray<string> Stuck { get; init; } = [];
+}
+
+/// <summary>
+/// A limit that cannot be kept: between the step and the other should pass at most so many days of a count, and so many pass at the least. Why: the steps between them, each of which waits for the one before it.
+/// The smallest single change with which it could be kept; null where none alone would do.
+/// </summary>
+public sealed record LimitConflict(string Step, string Other, int Most, int Least, DayCount Of, ImmutableArray<string> Chain, SmallestChange? Change);
+
+/// <summary>What a needed-by date asks for.</summary>
+public enum NeededFor
+{
+    /// <summary>The last day on which crews meet is over; where none meet, everything is done.</summary>
+    PowerOn,
+
+    /// <summary>That, and the present place is free.</summary>
+    PlaceFree,
 }
 
 /// <summary>A step, and the last day on which it may start.</summary>

@@ -5,6 +5,9 @@ public sealed record SitingVerdict(TableRow Rule, string Asks, Value? Worth, Sit
 {
     /// <summary>What the operator has answered on the same thing, which then stands instead of the rule's own bounds; null while it has not.</summary>
     public Value? OperatorSays { get; init; }
+
+    /// <summary>Whether it is known whose network this is; while it is not, a rule of one operator holds only if it is theirs.</summary>
+    public bool OperatorKnown { get; init; } = true;
 }
 
 /// <summary>How a place stands to a rule: a closed set, without a word for accepted.</summary>

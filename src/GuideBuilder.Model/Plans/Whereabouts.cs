@@ -1,7 +1,7 @@
 namespace GuideBuilder.Model;
 
 /// <summary>
-/// Where the household is today: how many dated steps are done, the step last done, what is late, what can be begun now (each in order of its day), the gates before each payment, the clocks that run,
+/// Where the household is today: how many dated steps are done, the step last done, what is late (a missed day first) and what can be begun now (each in order of its day), the gates before each payment, the clocks that run,
 /// the dates given that cannot be kept, and the day since which the house has been without supply because a meeting broke off (null when it has not).
 /// </summary>
 public sealed record Whereabouts(
@@ -17,7 +17,13 @@ public sealed record Whereabouts(
 {
     /// <summary>Nothing has happened, and nothing is to be done.</summary>
     public static Whereabouts None { get; } = new(0, 0, null, [], [], [], [], [], null);
+
+    /// <summary>What each payment that has gates comes to.</summary>
+    public ImmutableArray<GatedPayment> Payments { get; init; } = [];
 }
+
+/// <summary>A payment that should wait: the step that pays, and what one, five and nine in ten trials do not exceed of the lines that fall due with it.</summary>
+public sealed record GatedPayment(string Step, ThreePoint Sum);
 
 /// <summary>A step that is late, since which day, and by how many days of the year.</summary>
 public sealed record LateItem(string Step, LateBecause Because, LocalDate Since, int Days);

@@ -40,7 +40,7 @@ internal static class CostPlanner
 
     /// <summary>A line's sum: its estimate, or what a quotation puts in its place.</summary>
     public static Sum SumOf(Price price, decimal quantity, Quoted? quoted, Market market) =>
-        quoted is null ? Pricing.Of(price, quantity, market) : OfQuoted(quoted, Pricing.VatShare(price, market));
+        quoted is null ? Pricing.Of(price, quantity, market) : OfQuoted(quoted, Pricing.VatShare(price, market, quoted.Paper));
 
     /// <summary>What the guidance lacks for these lines.</summary>
     public static IEnumerable<Fault> Faults(IEnumerable<PlannedCost> costs, Market market) =>

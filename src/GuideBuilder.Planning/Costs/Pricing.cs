@@ -23,9 +23,14 @@ internal static class Pricing
         _ => throw new UnreachableException(),
     };
 
-    /// <summary>The VAT rate of a price as a share of the net; none where VAT does not arise.</summary>
-    public static decimal VatShare(Price price, Market market) =>
-        market.Tables.Vat.FirstOrDefault(v => v.Id == price.VatKind)?.ByNation.GetValueOrDefault(market.Nation.Id) ?? 0;
+    /// <summary>The VAT rate of a price as a share of the net, or that of a quotation for it, whose goods may ask for another; none where VAT does not arise.</summary>
+    public static decimal VatShare(Price price, Market market, Paper? quotation = null)
+    {
+        var usual = RateOf(price.VatKind, market);
+        return market.Tables.Vat.FirstOrDefault(v => v.Id == price.VatKind)?.Goods is { } rule && rule.Nation == market.Nation.Id && IsMostlyGoods(quotation, rule, usual)
+            ? RateOf(rule.Then, market)
+            : usual;
+    }
 
     /// <summary>How prices have moved from the price's year to the newest; null when the index has no value for that year.</summary>
     public static decimal? FromItsYear(Price price, Tables tables)
@@ -33,6 +38,12 @@ internal static class Pricing
         var index = tables.Indexes.FirstOrDefault(i => i.Id == price.Index);
         return index is null ? 1 : index.ByYear.TryGetValue(price.Year, out var then) ? index.ByYear[index.ByYear.Keys.Max()] / then : null;
     }
+
+    private static decimal RateOf(string? kind, Market market) => market.Tables.Vat.FirstOrDefault(v => v.Id == kind)?.ByNation.GetValueOrDefault(market.Nation.Id) ?? 0;
+
+    private static bool IsMostlyGoods(Paper? quotation, GoodsRule rule, decimal usual) =>
+        quotation is { Goods: { } goods, Amount: { } amount }
+        && goods.Amount * rule.Of > Split(ThreePoint.Certain(amount.Quantity.Amount), amount.Vat, usual).Net.Likely * rule.Most;
 
     private static decimal IndexFactor(Price price, Tables tables) => FromItsYear(price, tables) ?? 1;
 

@@ -14,7 +14,7 @@ public sealed record SubMainCase(
     ImmutableArray<decimal?> Factors,
     Quantity? DropShare = null);
 
-/// <summary>How one size does: its rating and the rating needed (A), drop (V) and what is left for lighting (V), loop (Ω), least protective size (mm²), the longest run that meets drop and loop (m; nothing or less where no length does), and a verdict on each.</summary>
+/// <summary>How one size does: its rating and the rating needed (A), drop (V) and what is left for lighting (V), loop (Ω), least protective size (mm²), the longest run that meets drop (m) and that which meets drop and loop (m; nothing or less where no length does), and a verdict on each.</summary>
 public sealed record SubMainSize(
     Cable Cable,
     Quantity? Rating,
@@ -29,6 +29,7 @@ public sealed record SubMainSize(
     Quantity? ProtectiveNeeded,
     Quantity? ProtectiveThere,
     LimitVerdict ProtectiveVerdict,
+    Quantity? LongestByDrop,
     Quantity? LongestRun);
 
 /// <summary>Chooses sizes for a sub-main. Source: BS 7671 433.1 (Ib ≤ In ≤ Iz), appendix 4, 411.4 and 543.1.3.</summary>
@@ -60,14 +61,15 @@ public static class SubMain
             drop, Limits.AtMost(figures, drop, Allowed(figures, asked)), Left(figures, asked, drop),
             loop, limit, EarthLoop.Judge(figures, loop, limit),
             least, there, Limits.AtMost(figures, least, there),
-            Longest(figures, asked, cable, limit));
+            LongestByDrop(figures, asked, cable), Longest(figures, asked, cable, limit));
     }
 
     // Ib ≤ In, and In under the factors ≤ It.
     private static bool? Carries(ElectricalFigures figures, SubMainCase asked, Quantity? rating, Quantity? needed) =>
         rating is null || needed is null || figures.Amps(asked.DesignCurrent) is not { } design ? null : design <= asked.Fuse.Base && needed.Base <= rating.Base;
 
-    private static Quantity? Allowed(ElectricalFigures figures, SubMainCase asked)
+    /// <summary>The volts that it may lose.</summary>
+    internal static Quantity? Allowed(ElectricalFigures figures, SubMainCase asked)
     {
         var share = figures.Within("share", asked.DropShare ?? figures.Quantity("drop-sub-main-habit", "share"), "%");
         return (share / 100 * figures.Volts(Power.Nominal(figures, asked.Phases))).Of("V");
@@ -83,9 +85,12 @@ public static class SubMain
         return (limit is not null && k is { } factor ? Adiabatic.BehindFuse(figures, limit, factor) : null, there);
     }
 
+    private static Quantity? LongestByDrop(ElectricalFigures figures, SubMainCase asked, Cable cable) =>
+        (1000 * Allowed(figures, asked)?.AmountIn("V")).Over(cable.Drop(figures, asked.Phases)?.AmountIn("mΩ/m") * figures.Amps(asked.DesignCurrent)).Of("m");
+
     private static Quantity? Longest(ElectricalFigures figures, SubMainCase asked, Cable cable, Quantity? limit)
     {
-        var byDrop = (1000 * Allowed(figures, asked)?.AmountIn("V")).Over(cable.Drop(figures, asked.Phases)?.AmountIn("mΩ/m") * figures.Amps(asked.DesignCurrent)).Of("m");
+        var byDrop = LongestByDrop(figures, asked, cable);
         var byLoop = limit is null || asked.Supply is null ? null : FaultLoops.LongestRun(figures, cable, asked.Protective, asked.Supply.Impedance, limit);
         return byDrop is null || byLoop is null ? null : byDrop.Base <= byLoop.Base ? byDrop : byLoop;
     }

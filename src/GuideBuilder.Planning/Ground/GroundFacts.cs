@@ -8,7 +8,7 @@ public static class GroundFacts
     private static readonly ImmutableArray<string> Hole = [GroundHome.HoleLengthQuestion, GroundHome.HoleWidthQuestion, GroundHome.HoleDepthQuestion];
     private static readonly ImmutableArray<string> TrenchSize = [GroundHome.TrenchLengthQuestion, GroundHome.TrenchDepthQuestion];
     private static readonly ImmutableArray<string> Both = [.. Hole, .. TrenchSize];
-    private static readonly ImmutableArray<string> Earth = [.. Both, GroundHome.SoilQuestion];
+    private static readonly ImmutableArray<string> Earth = [.. Both, GroundHome.SoilQuestion, GroundHome.SurfaceQuestion];
     private static readonly ImmutableArray<string> SandSize = [GroundHome.HoleLengthQuestion, GroundHome.HoleWidthQuestion, GroundHome.TrenchLengthQuestion, GroundHome.DuctQuestion];
 
     /// <summary>By name: its value, or null while an answer it rests on is not known or out of range.</summary>

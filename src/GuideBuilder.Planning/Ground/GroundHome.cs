@@ -14,6 +14,7 @@ internal sealed class GroundHome(GroundFigures figures, Inputs inputs)
     public const string TrenchDepthQuestion = "ground.depth-given";
     public const string DuctQuestion = "operator.duct-bore";
     public const string SoilQuestion = "ground.soil";
+    public const string SurfaceQuestion = "ground.surface";
     public const string WetQuestion = "ground.wet";
     public const string TreesQuestion = "ground.trees";
     public const string DigsQuestion = "ground.who-digs";
@@ -52,6 +53,9 @@ internal sealed class GroundHome(GroundFigures figures, Inputs inputs)
 
     public Quantity? TrenchDepth => Answer(TrenchDepthQuestion, () => Trench.Depth(figures, figures.Quantity("trench-default", "cover"), figures.Quantity("trench-default", "duct-outside"), Bed));
 
+    /// <summary>The cover over the duct that a trench of that depth leaves.</summary>
+    public Quantity? TrenchCover => (TrenchDepth?.Base - Bed?.Base - Duct?.Base).NotUnderZero().Of("m");
+
     public Quantity? TrenchVolume => IsNothing(TrenchLength) ? None : Trench.Volume(figures, TrenchLength, TrenchWidth, TrenchDepth);
 
     public Quantity? TrenchSurface => IsNothing(TrenchLength) ? Quantity.Of(0, "m²") : Trench.Surface(figures, TrenchLength, TrenchWidth);
@@ -68,9 +72,20 @@ internal sealed class GroundHome(GroundFigures figures, Inputs inputs)
         _ => null,
     };
 
-    public Quantity? Loose => IsNothing(Dug) ? None : Soil is { } soil && Dug is { } dug ? Spoil.Loose(figures, new Layer(soil, dug)) : null;
+    /// <summary>What covers the ground; null while nobody knows.</summary>
+    public Surface? Surface => Surface.Answered(figures, inputs.Lookup, inputs.Lookup(SurfaceQuestion).Standing != Standing.NotAsked);
 
-    public Quantity? Mass => IsNothing(Dug) ? Quantity.Of(0, "kg") : Soil is { } soil && Dug is { } dug ? Spoil.Mass(figures, new Layer(soil, dug)) : null;
+    /// <summary>The cut for the hole, and that for the trench; null while not known.</summary>
+    public Cut? HoleCut => Surface?.Through(figures, HoleSurface, HoleDepth, Soil);
+
+    public Cut? TrenchCut => IsNothing(TrenchLength) ? Surface?.Through(figures, TrenchSurface, Quantity.Of(0, "m"), Soil) : Surface?.Through(figures, TrenchSurface, TrenchDepth, Soil);
+
+    /// <summary>All that comes out, layer by layer; null while soil or surface is not known.</summary>
+    public ImmutableArray<Layer>? Spoiled => Soil is not null && HoleCut is { } hole && TrenchCut is { } trench ? [.. hole.Spoil, .. trench.Spoil] : null;
+
+    public Quantity? Loose => IsNothing(Dug) ? None : Spoiled is { } layers ? Spoil.Loose(figures, layers) : null;
+
+    public Quantity? Mass => IsNothing(Dug) ? Quantity.Of(0, "kg") : Spoiled is { } layers ? Spoil.Mass(figures, layers) : null;
 
     public Quantity? SandPacked
     {
@@ -82,11 +97,17 @@ internal sealed class GroundHome(GroundFigures figures, Inputs inputs)
         }
     }
 
-    /// <summary>What the sand displaces, and what does not pack back.</summary>
-    public Quantity? Surplus => IsNothing(Dug) ? None : Spoil.Surplus(figures, Dug, (Dug?.Base - SandPacked?.Base).NotUnderZero().Of("m³"), Soil?.Packing.Of(""));
+    /// <summary>The soil that the sand displaces, and what does not pack back. What is laid aside or made new fills its own room again.</summary>
+    public Quantity? Surplus => IsNothing(Dug) ? None : Spoil.Surplus(figures, Earth, (Earth?.Base - SandPacked?.Base).NotUnderZero().Of("m³"), Soil?.Packing.Of(""));
 
-    public Quantity? SurplusBags => IsNothing(Surplus) ? Quantity.Number(0)
-        : Soil is { } soil && Surplus is { } left ? Containers.Bags(figures, Spoil.Loose(figures, new Layer(soil, left)), Spoil.Mass(figures, new Layer(soil, left))) : null;
+    public Quantity? SurplusBags => IsNothing(Dug) ? Quantity.Number(0)
+        : Soil is { } soil && Surplus is { } left && Spoiled is not null ? Away([new Layer(soil, left), .. Pieces]) : null;
+
+    private Quantity? Earth => Spoiled is { } layers ? ((decimal?)(layers.Sum(l => l.Volume.Base) - Pieces.Sum(l => l.Volume.Base))).Of("m³") : null;
+
+    private IEnumerable<Layer> Pieces => new[] { HoleCut?.Broken, TrenchCut?.Broken }.OfType<Layer>();
+
+    private Quantity? Away(Layer[] layers) => Containers.Bags(figures, Spoil.Loose(figures, layers), Spoil.Mass(figures, layers));
 
     public static bool IsNothing(Quantity? quantity) => quantity is { Amount: 0 };
 

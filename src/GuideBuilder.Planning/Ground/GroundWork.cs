@@ -3,7 +3,7 @@ namespace GuideBuilder.Planning.Ground;
 /// <summary>Hours of work for the hole and the trench of a home, with who does it and how much care it takes.</summary>
 internal static class GroundWork
 {
-    /// <summary>Hours of digging: the whole hole with the care of a cable that may be at any depth, the trench without; times the person, roots, rubble and water.</summary>
+    /// <summary>Hours of digging: the whole hole with the care of a cable that may be at any depth, the trench without, layer by layer, and breaking up what covers them; times the person, roots, rubble and water.</summary>
     public static Quantity? DigHours(GroundHome home, string personCell = "factor")
     {
         if (GroundHome.IsNothing(home.Dug))
@@ -12,10 +12,18 @@ internal static class GroundWork
         }
 
         var figures = home.Figures;
-        var hole = Part(home, home.HoleVolume, Dig.Pit, home.HoleDepth, figures.Quantity("care-cable", "factor"));
-        var trench = Part(home, home.TrenchVolume, Dig.Trench, home.TrenchDepth, Quantity.Number(1));
-        return Labour.Times(figures, (hole?.Base + trench?.Base).Of("hours"), [Person(home, GroundHome.DigsQuestion, personCell), .. Care(home)]);
+        var hole = Part(home, home.HoleCut, Dig.Pit, home.HoleDepth, figures.Quantity("care-cable", "factor"));
+        var trench = Part(home, home.TrenchCut, Dig.Trench, home.TrenchDepth, Quantity.Number(1));
+        return Labour.Times(figures, (hole?.Base + trench?.Base + BreakHours(home)?.Base).Of("hours"), [Person(home, GroundHome.DigsQuestion, personCell), .. Care(home)]);
     }
+
+    /// <summary>Hours of a practised labourer for breaking up what covers the ground, over the hole with the care of a cable: it is cut outside the strip and lifted by hand.</summary>
+    public static Quantity? BreakHours(GroundHome home) =>
+        ((home.Surface?.BreakHours(home.Figures, home.HoleSurface)?.Base * home.Figures.Number("care-cable", "factor")) + home.Surface?.BreakHours(home.Figures, home.TrenchSurface)?.Base).Of("hours");
+
+    /// <summary>Hours of barrowing all that comes out to a heap near by, by whoever digs.</summary>
+    public static Quantity? BarrowHours(GroundHome home) =>
+        Labour.Times(home.Figures, Labour.BarrowHours(home.Figures, home.Loose, home.Figures.Quantity("barrow-near", "up-to")), Person(home, GroundHome.DigsQuestion, "factor"));
 
     /// <summary>Hours of filling everything again, sand and soil, in thin layers by hand.</summary>
     public static Quantity? FillHours(GroundHome home, string personCell = "factor") => GroundHome.IsNothing(home.Dug)
@@ -25,9 +33,16 @@ internal static class GroundWork
     /// <summary>The row of the person who does it: household, or practised.</summary>
     public static string PersonRow(GroundHome home, string question) => home.Inputs.Option(question) == "household" ? "person-household" : "person-practised";
 
-    private static Quantity? Part(GroundHome home, Quantity? volume, Dig what, Quantity? depth, Quantity? care) => GroundHome.IsNothing(volume)
-        ? Quantity.Of(0, "hours")
-        : Labour.Times(home.Figures, Labour.DigHours(home.Figures, volume, home.Soil, what, depth), care);
+    private static Quantity? Part(GroundHome home, Cut? cut, Dig what, Quantity? depth, Quantity? care)
+    {
+        if (cut is null || home.Soil is null)
+        {
+            return null;
+        }
+
+        var hours = new[] { cut.Bed, cut.Below }.OfType<Layer>().Where(l => l.Volume.Base > 0).Select(l => Labour.DigHours(home.Figures, l.Volume, l.Soil, what, depth)?.Base).Total();
+        return Labour.Times(home.Figures, hours.Of("hours"), care);
+    }
 
     private static Quantity? Person(GroundHome home, string question, string cell) =>
         home.Inputs.Lookup(question).Standing == Standing.Unknown ? null : home.Figures.Quantity(PersonRow(home, question), cell);

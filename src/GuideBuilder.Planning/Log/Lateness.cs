@@ -6,7 +6,7 @@ namespace GuideBuilder.Planning.Log;
 /// <summary>What is late today.</summary>
 internal static class Lateness
 {
-    /// <summary>What is late, the longest first, then in guidance order. Of what has not begun only that is named for which nothing else has to be waited for: the rest is late because of it.</summary>
+    /// <summary>What is late, the longest first, then in guidance order. Of what has not begun only that is named for which nothing else has to be waited for: the rest is late because of it. Where nothing has happened yet nothing is late: the plan begins today, and whether it meets the wished day is said elsewhere.</summary>
     public static IEnumerable<LateItem> Of(WayPlan plan, ImmutableArray<PlannedStep> dated, ImmutableArray<NextItem> next)
     {
         var today = plan.Case.Occasion.Today;
@@ -25,7 +25,7 @@ internal static class Lateness
         return dates.DateGiven is { } given ? (LateBecause.DatePassed, given)
             : plan.Scheduling.Network.Pins.GetValueOrDefault(step.Step.Item.Id)?.Missed is { } missed ? (LateBecause.Missed, missed)
             : step.Step.Item.LoggedAs?.Event == LogKind.Accepted && Term(step.Step.Item, log, plan) is { } last && last < plan.Case.Occasion.Today ? (LateBecause.QuotationEnded, last)
-            : canBegin && plan.Schedule.NeededBy is not null ? (LateBecause.LastDayPassed, dates.LatestStart)
+            : canBegin && !log.IsEmpty && plan.Schedule.NeededBy is not null ? (LateBecause.LastDayPassed, dates.LatestStart)
             : null;
     }
 

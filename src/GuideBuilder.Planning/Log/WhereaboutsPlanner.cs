@@ -12,17 +12,20 @@ internal static class WhereaboutsPlanner
     {
         var dated = plan.Steps.Where(s => s.Dates is not null).ToImmutableArray();
         var done = dated.Where(s => s.Dates!.Done).ToImmutableArray();
-        var next = Next(plan, dated);
-        return new(
+        var (next, gates) = (Next(plan, dated), Gates.Of(plan.Steps).ToImmutableArray());
+        return new Whereabouts(
             done.Length,
             dated.Length,
             done.OrderBy(s => s.Dates!.EarliestFinish).LastOrDefault()?.Step.Item.Id,
-            [.. Lateness.Of(plan, dated, next)],
+            [.. Lateness.Of(plan, dated, next).OrderBy(l => l.Because != LateBecause.Missed)],
             next,
-            [.. Gates.Of(plan.Steps)],
+            gates,
             [.. RunningClocks.Of(plan, calendars)],
             [.. plan.Scheduling.Passes.Forward.Conflicts.Select(c => new DateConflict(c.Id, c.Given, c.Earliest, [.. c.Chain.Select(t => t.Id)]))],
-            DarkSince(dated));
+            DarkSince(dated))
+        {
+            Payments = [.. gates.Select(g => g.Payment).Distinct(StringComparer.Ordinal).Select(id => new GatedPayment(id, plan.Scheduling.Trials.SumOf(plan.Case.StepsById[id].Costs)))],
+        };
     }
 
     // What waits for nothing that is still to come, by the day by which it must be done.
@@ -62,11 +65,11 @@ internal static class WhereaboutsPlanner
 
     private static LocalDate By(StepDates dates) => dates.DateGiven ?? LocalDate.Max(dates.LatestFinish, dates.EarliestFinish);
 
-    // A meeting that broke off after the supply went off, and before it came back.
+    // A meeting that broke off after the supply went off, and before the last turn without it was done.
     private static LocalDate? DarkSince(ImmutableArray<PlannedStep> dated)
     {
         var off = dated.Where(s => s.Step.Item is { Meeting: not null, SupplyOff: true }).GroupBy(s => s.Step.Item.Meeting, StringComparer.Ordinal);
-        return off.Where(m => m.Any(s => s.Dates!.Done) && m.Any(s => !s.Dates!.Done))
+        return off.Where(m => m.Any(s => s.Dates!.Done) && !m.MaxBy(s => s.Step.Item.Order)!.Dates!.Done)
             .Select(m => (LocalDate?)m.Where(s => s.Dates!.Done).Min(s => s.Dates!.EarliestStart))
             .Min();
     }

@@ -10,34 +10,37 @@ namespace GuideBuilder.Planning.Questions;
 internal sealed class FindOutFirst
 {
     private const decimal Pennies = 100;
+    private const double Half = 0.5 - 1e-9;
     private readonly WayPlan _plan;
     private readonly World _assumed;
     private readonly FrozenDictionary<ItemName, Rule> _items;
+    private readonly FrozenDictionary<string, OpenQuestion> _open;
 
-    private FindOutFirst(WayPlan plan, World assumed)
+    private FindOutFirst(WayPlan plan, ImmutableArray<OpenQuestion> open, World assumed)
     {
         (_plan, _assumed) = (plan, assumed);
+        _open = open.ToFrozenDictionary(q => q.Question.Name, StringComparer.Ordinal);
         var guidance = plan.Case.Guidance;
         _items = new Rule[][] { [.. guidance.Parties], [.. guidance.Steps], [.. guidance.Hazards], [.. guidance.Consents], [.. guidance.Costs.Where(c => c.NilWhileOpen)] }
             .SelectMany(r => r).ToFrozenDictionary(r => new ItemName(r.Head.Kind, r.Id));
     }
 
-    /// <summary>An entry for each open question, what matters most first: danger, then whether the needed-by date is met, then the spread of the finish, then of the cost, then what can be found out by looking; then in written order.</summary>
+    /// <summary>An entry for each open question, what matters most first: the worst danger in which the answers differ, then whether the needed-by date is met, then the spread of the finish, then of the cost, then what can be found out by looking; then in written order.</summary>
     public static ImmutableArray<FindOut> Of(WayPlan plan, ImmutableArray<OpenQuestion> open, World assumed, int threads)
     {
         var run = plan.Scheduling.Trials;
         var rows = AnswerRows.Of(run, threads);
         var unknown = run.Setting.Walk.Unknown;
-        var all = new FindOutFirst(plan, assumed);
+        var all = new FindOutFirst(plan, open, assumed);
         return
         [
             .. open.Select(q => all.Entry(q, unknown.IndexOf(q.Question), rows))
                 .Where(f => !f.Rows.IsEmpty)
-                .OrderByDescending(f => f.ChangesDanger)
+                .OrderByDescending(f => f.Danger)
                 .ThenByDescending(f => f.DecidesDate)
                 .ThenByDescending(f => f.FinishSpread)
                 .ThenByDescending(f => f.CostSpread)
-                .ThenBy(f => f.Question.HowToFindOut.IsEmpty),
+                .ThenBy(f => f.Question.Ease),
         ];
     }
 
@@ -63,8 +66,8 @@ internal sealed class FindOutFirst
             open,
             _assumed.Taken.FirstOrDefault(t => t.Question.Name == open.Question.Name)?.Value,
             rows,
-            rows.Select(r => string.Join(' ', r.Changes.Where(c => c.Item.Kind == "hazard"))).Distinct(StringComparer.Ordinal).Count() > 1,
-            _plan.Schedule.NeededBy is { } day && finishes.Select(f => f.P50 <= run.Horizon.Day(day)).Distinct().Count() > 1,
+            DangerOf(rows),
+            days && _plan.Schedule.NeededBy is { } day && numbers.Select(n => n.ShareBy(run.Horizon.Day(day)) > Half).Distinct().Count() > 1,
             finishes.Length == 0 ? 0 : finishes.Max(f => f.P50) - finishes.Min(f => f.P50),
             sums.Length == 0 ? 0 : (sums.Max(s => s.P50) - sums.Min(s => s.P50)) / Pennies,
             finishes.Any(f => f.P90 - f.P10 > run.Finish.P90 - run.Finish.P10) || sums.Any(s => (s.P90 - s.P10) / Pennies > run.Gross.P90 - run.Gross.P10));
@@ -83,12 +86,21 @@ internal sealed class FindOutFirst
             answer is null ? [] : Changes(open, answer));
     }
 
+    private int DangerOf(ImmutableArray<FindOutRow> rows)
+    {
+        var changes = rows.SelectMany((r, i) => r.Changes.Select(c => (Row: i, Change: c))).Where(c => _items[c.Change.Item] is Hazard).GroupBy(c => c.Change.Item);
+        return changes.Where(c => c.Count() < rows.Length || c.Select(r => r.Change.State).Distinct().Count() > 1).Select(c => ((Hazard)_items[c.Key]).Before.Score).DefaultIfEmpty(0).Max();
+    }
+
+    // What waits for the answer, and what waits for another question that this answer makes needless.
     private ImmutableArray<ItemChange> Changes(OpenQuestion open, Value answer)
     {
-        var lookup = FactDeriver.OnDemand(Learnt(open.Question, answer), _plan.Case.Guidance, _plan.Case.Way);
+        var learnt = Learnt(open.Question, answer);
+        var lookup = FactDeriver.OnDemand(learnt, _plan.Case.Guidance, _plan.Case.Way);
+        var needless = _open.Values.Where(q => learnt[q.Question.Name].Standing == Standing.NotAsked).OrderBy(q => q.Question.Name, StringComparer.Ordinal);
         return
         [
-            .. open.WouldSettle.Where(_items.ContainsKey)
+            .. open.WouldSettle.Concat(needless.SelectMany(q => q.WouldSettle)).Distinct().Where(_items.ContainsKey)
                 .Select(i => (Item: i, Judge.Of(_items[i].Head.AppliesIf, lookup).Truth))
                 .Where(i => i.Truth != Truth.Open)
                 .Select(i => new ItemChange(i.Item, i.Truth == Truth.Holds ? ItemState.Settled : ItemState.RuledOut)),

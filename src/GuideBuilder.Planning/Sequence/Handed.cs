@@ -9,6 +9,13 @@ internal record struct Handed(int Top, int TopCell, int TopFrom, int Next, int N
     /// <summary>Nothing before it.</summary>
     public static Handed Nothing { get; } = new(-1, -1, -1, -1, -1, -1);
 
+    /// <summary>Takes into account what an activity before it, left out as well, hands on.</summary>
+    public void Offer(in Handed behind)
+    {
+        Offer(behind.Top, behind.TopCell, behind.TopFrom);
+        Offer(behind.Next, behind.NextCell, behind.NextFrom);
+    }
+
     /// <summary>Takes a boundary into account; of two that are alike the first counts.</summary>
     public void Offer(int boundary, int cell, int from)
     {

@@ -4,7 +4,7 @@ namespace GuideBuilder.Planning.Sequence;
 /// Dates parts of a network, one after another in the same arrays. A part is dated exactly as if it had been compiled by itself:
 /// the order of the whole holds for every part, and the earliest dates do not depend on the order. For one thread.
 /// </summary>
-internal sealed class PartPass
+internal sealed partial class PartPass
 {
     private readonly Handed[] _handed;
     private readonly CellPart[] _cells;
@@ -12,12 +12,13 @@ internal sealed class PartPass
     private CompiledNetwork _net;
     private bool[] _present = [];
     private int[] _days = [];
+    private bool _limits = true;
 
     /// <summary>Room for parts of networks with as many activities and no more cells.</summary>
     public PartPass(PartNetwork parts)
     {
         (_parts, _net) = (parts, parts.Whole);
-        (Starts, Finishes, Drivers) = (new int[_net.Count], new int[_net.Count], new int[_net.Count]);
+        (Starts, Finishes, Drivers, Leads) = (new int[_net.Count], new int[_net.Count], new int[_net.Count], new int[_net.Count]);
         (_handed, _cells) = (new Handed[_net.Count], new CellPart[_net.Count]);
     }
 
@@ -29,6 +30,12 @@ internal sealed class PartPass
 
     /// <summary>By cell the activity that decides its start, or Release, or -2 less the member whose not-before day decides.</summary>
     public int[] Drivers { get; }
+
+    /// <summary>By cell what decides its start by what waits for what alone: a step that a limit draws along decides nothing.</summary>
+    public int[] Leads { get; }
+
+    /// <summary>The activity that decides the start of an activity by what waits for what alone; below nothing for none.</summary>
+    public int LeadOf(int activity) => Leads[_net.Cells.Of[activity]];
 
     /// <summary>The activity that decides the start of an activity; below nothing for none.</summary>
     public int DriverOf(int activity) => Drivers[_net.Cells.Of[activity]];
@@ -49,19 +56,53 @@ internal sealed class PartPass
         }
     }
 
-    /// <summary>The forward pass with these durations; false when no day is left for something.</summary>
-    public bool Run(int[] days)
+    /// <summary>The forward pass with these durations; false when no day is left for something. Where limits may give way, those that leave no day are not asked for.</summary>
+    public bool Run(int[] days, bool mayYield = true)
     {
-        _days = days;
-        for (var cell = 0; cell < _net.Cells.Count; cell++)
+        (_days, _limits) = (days, true);
+        var settled = true;
+        for (var cell = 0; cell < _net.Cells.Count && settled; cell++)
         {
-            if (!Begin(cell))
-            {
-                return false;
-            }
+            settled = Begin(cell);
         }
 
-        return Settle();
+        for (var c = 0; c < _net.Order.Count && settled; c++)
+        {
+            var cells = _net.Order[c];
+            var again = _net.Order.Again[c];
+            settled = Lead(cells, again) && (!again || Settle(cells, again));
+            settled = settled || (mayYield && SettleWithoutLimits(cells, again));
+        }
+
+        return settled;
+    }
+
+    // First as if there were no limits: what comes out is no later than with them, and who leads is told by it.
+    private bool Lead(ReadOnlySpan<int> cells, bool again)
+    {
+        _limits = !again;
+        var settled = Settle(cells, again);
+        _limits = true;
+        foreach (var cell in cells)
+        {
+            Leads[cell] = Drivers[cell];
+        }
+
+        return settled;
+    }
+
+    // Limits that contradict a wait stand in one component with it.
+    private bool SettleWithoutLimits(ReadOnlySpan<int> cells, bool again)
+    {
+        _limits = false;
+        foreach (var cell in cells)
+        {
+            Begin(cell);
+        }
+
+        var settled = Settle(cells, again);
+        _limits = true;
+        return settled;
     }
 
     private bool Begin(int cell)
@@ -77,25 +118,21 @@ internal sealed class PartPass
         return Place(part.Members, day != CompiledNetwork.Free ? day : part.Table.OnOrAfter(part.Release));
     }
 
-    private bool Settle()
+    private bool Settle(ReadOnlySpan<int> cells, bool again)
     {
-        for (var c = 0; c < _net.Order.Count; c++)
+        var changed = true;
+        for (var first = true; first || (again && changed); first = false)
         {
-            var cells = _net.Order[c];
-            var changed = true;
-            for (var first = true; first || (_net.Order.Again[c] && changed); first = false)
+            changed = false;
+            foreach (var cell in cells)
             {
-                changed = false;
-                foreach (var cell in cells)
+                var before = StartOf(cell);
+                if (!Settle(cell))
                 {
-                    var before = StartOf(cell);
-                    if (!Settle(cell))
-                    {
-                        return false;
-                    }
-
-                    changed |= StartOf(cell) != before;
+                    return false;
                 }
+
+                changed |= StartOf(cell) != before;
             }
         }
 
@@ -116,115 +153,6 @@ internal sealed class PartPass
     }
 
     private int StartOf(int cell) => _cells[cell].Members is [var first, ..] ? Starts[first] : -1;
-
-    /// <summary>Works out what the members of a cell that are left out hand on.</summary>
-    public void HandOn(int cell)
-    {
-        if (_cells[cell].Members.Length == _net.Cells.Members[cell].Length)
-        {
-            return;
-        }
-
-        foreach (var absent in _parts.AlongLinks[cell])
-        {
-            if (_present[absent])
-            {
-                continue;
-            }
-
-            var handed = Handed.Nothing;
-            foreach (ref readonly var bound in _parts.Into[absent].AsSpan())
-            {
-                if (_present[bound.From])
-                {
-                    handed.Offer(bound.Kind == BoundKind.StartToStart ? Starts[bound.From] : Finishes[bound.From], _net.Cells.Of[bound.From], bound.From);
-                    continue;
-                }
-
-                ref readonly var behind = ref _handed[bound.From];
-                handed.Offer(behind.Top, behind.TopCell, behind.TopFrom);
-                handed.Offer(behind.Next, behind.NextCell, behind.NextFrom);
-            }
-
-            _handed[absent] = handed;
-        }
-    }
-
-    // Puts a cell on the first day that all its bounds allow; false when there is no such day.
-    private bool Raise(int cell)
-    {
-        ref readonly var part = ref _cells[cell];
-        var (most, driver) = (-1, ForwardPass.Release);
-        foreach (var member in part.Members)
-        {
-            AskLinks(cell, member, true, ref most, ref driver);
-            foreach (ref readonly var limit in _parts.Limits[member].AsSpan())
-            {
-                if (_present[limit.From])
-                {
-                    Ask(cell, member, limit, ref most, ref driver);
-                }
-            }
-        }
-
-        if (most < part.Release)
-        {
-            return true;
-        }
-
-        Drivers[cell] = driver;
-        return most <= Starts[part.Members[0]] || Place(part.Members, part.Table.OnOrAfter(most));
-    }
-
-    /// <summary>The latest start that the links into a member ask for, and the activity that asks; those within its cell only where they count.</summary>
-    public void AskLinks(int cell, int member, bool within, ref int most, ref int driver)
-    {
-        foreach (ref readonly var bound in _parts.Into[member].AsSpan())
-        {
-            if (_present[bound.From])
-            {
-                if (within || _net.Cells.Of[bound.From] != cell)
-                {
-                    Ask(cell, member, bound, ref most, ref driver);
-                }
-
-                continue;
-            }
-
-            ref readonly var handed = ref _handed[bound.From];
-            if (handed.TopCell != cell)
-            {
-                Take(handed.Top, handed.TopFrom, ref most, ref driver);
-                continue;
-            }
-
-            // Within a cell what follows may share the last day.
-            if (within && handed.Top - 1 > Starts[member])
-            {
-                Take(handed.Top - 1, handed.TopFrom, ref most, ref driver);
-            }
-
-            Take(handed.Next, handed.NextFrom, ref most, ref driver);
-        }
-    }
-
-    // What the members of a cell ask of each other decides nothing unless it moves them.
-    private void Ask(int cell, int member, in Bound bound, ref int most, ref int driver)
-    {
-        var asked = bound.Raise(Starts[bound.From], Finishes[bound.From], _net.Tables[member], _days[member]);
-        if (_net.Cells.Of[bound.From] != cell || asked > Starts[member])
-        {
-            Take(asked, bound.From, ref most, ref driver);
-        }
-    }
-
-    private static void Take(int asked, int from, ref int most, ref int driver)
-    {
-        if (asked > most)
-        {
-            (most, driver) = (asked, from);
-        }
-    }
 
     private bool Place(int[] members, int start)
     {

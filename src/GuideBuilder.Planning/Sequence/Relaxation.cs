@@ -42,11 +42,19 @@ public static class Relaxation
     {
         var forward = Sequencer.Forward(network, start);
         var named = forward.Obstacles.SelectMany(o => o.Chain).Concat(Sequencer.DrivingChain(forward)).Select(t => t.Id).ToHashSet(StringComparer.Ordinal);
-        var all = Offers(network, named)
-            .Select(o => Least(o, n => Works(o.Loosen(n), start, deadline)) is { } days ? new Change(o.Kind, o.Id, o.Other, days) : null)
-            .OfType<Change>();
-        return [.. all.OrderBy(c => c.Kind == ChangeKind.AnyWeekday).ThenBy(c => c.Days).ThenBy(c => c.Kind)];
+        return [.. All(network, named, n => Works(n, start, deadline))];
     }
+
+    /// <summary>The change of fewest days among those activities with which a network works; null where nothing alone would do.</summary>
+    internal static Change? Smallest(Network network, IEnumerable<string> among, Func<Network, bool> works) =>
+        All(network, among.ToHashSet(StringComparer.Ordinal), works).FirstOrDefault();
+
+    private static IEnumerable<Change> All(Network network, HashSet<string> named, Func<Network, bool> works) => Offers(network, named)
+        .Select(o => Least(o, n => works(o.Loosen(n))) is { } days ? new Change(o.Kind, o.Id, o.Other, days) : null)
+        .OfType<Change>()
+        .OrderBy(c => c.Kind == ChangeKind.AnyWeekday)
+        .ThenBy(c => c.Days)
+        .ThenBy(c => c.Kind);
 
     private static bool Works(Network network, LocalDate start, LocalDate? deadline)
     {
@@ -86,8 +94,15 @@ public static class Relaxation
         ];
     }
 
-    private static Offer Wait(Network network, Precedence p) => new(
-        ChangeKind.ShorterWait, p.To, p.From, 1, p.Lag, n => network with { Precedences = network.Precedences.Replace(p, p with { Lag = p.Lag - n }) });
+    // Whoever meets waits together: the longest notice before the day is one wait, however many turns of the day it stands at.
+    private static Offer Wait(Network network, Precedence p)
+    {
+        var group = network.Activities.First(a => a.Id == p.To).Group;
+        var turns = network.Activities.Where(a => a.Id == p.To || (group is not null && a.Group == group)).Select(a => a.Id).ToHashSet(StringComparer.Ordinal);
+        var together = network.Precedences.Where(q => q.From == p.From && q.Kind == p.Kind && turns.Contains(q.To)).ToHashSet();
+        Precedence Shorter(Precedence q, int n) => q == p || (together.Contains(q) && together.All(o => o.Lag <= p.Lag)) ? q with { Lag = Math.Min(q.Lag, p.Lag - n) } : q;
+        return new(ChangeKind.ShorterWait, p.To, p.From, 1, p.Lag, n => network with { Precedences = [.. network.Precedences.Select(q => Shorter(q, n))] });
+    }
 
     private static Offer Validity(Network network, Maximal m) => new(
         ChangeKind.LongerValidity, m.Later, m.Earlier, 1, Longest, n => network with { Maximals = network.Maximals.Replace(m, m with { Days = m.Days + n }) });

@@ -25,7 +25,7 @@ public static class SitingRules
                let counts = Counts(rule, lookup)
                where counts != Truth.Fails
                let said = Said(rule, lookup)
-               select new SitingVerdict(rule, asks, given.Value, said is null ? Soften(rule, area, Judge(rule, given.Value, counts)) : AsSaid(said, given.Value)) { OperatorSays = said },
+               select new SitingVerdict(rule, asks, given.Value, said is null ? Soften(rule, area, Judge(rule, given.Value, counts)) : AsSaid(said, given.Value)) { OperatorSays = said, OperatorKnown = area.Length > 0 },
         ];
 
         // What the operator has said stands once, in place of all the rules that it outranks.
@@ -38,9 +38,9 @@ public static class SitingRules
 
     private static bool IsFor(TableRow rule, string cell, string id) => rule.List(cell) is var ids && (ids.Length == 0 || ids.Contains(id));
 
-    // Whose network it is nobody knows: what one operator refuses is then something to ask.
+    // Whose network it is nobody knows: what one operator has in print is then something to ask, whether it would be met or not.
     private static SitingOutcome Soften(TableRow rule, string area, SitingOutcome outcome) =>
-        outcome == SitingOutcome.Conflicts && area.Length == 0 && rule.List("areas").Length > 0 ? SitingOutcome.Ask : outcome;
+        outcome != SitingOutcome.NotKnown && area.Length == 0 && rule.List("areas").Length > 0 ? SitingOutcome.Ask : outcome;
 
     private static Value? Said(TableRow rule, Lookup lookup) =>
         rule.Words("outranked-by") is { Length: > 0 } name && lookup(name) is { Standing: Standing.Known } answer ? answer.Value : null;
@@ -60,7 +60,7 @@ public static class SitingRules
 
         return lookup(name) switch
         {
-            { Standing: Standing.Known } given => Options(given.Value).Contains(rule.Words("is")) ? Truth.Holds : Truth.Fails,
+            { Standing: Standing.Known } given => rule.List("is").Any(Options(given.Value).Contains) ? Truth.Holds : Truth.Fails,
             { Standing: Standing.Unknown } => Truth.Open,
             _ => Truth.Fails,
         };

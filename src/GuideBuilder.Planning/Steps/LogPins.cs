@@ -40,7 +40,7 @@ internal static class LogPins
 
     private static Pin After(LogEvent entry, Step step, Pin pin) => entry.What switch
     {
-        LogKind.DateGiven => pin with { Given = entry.DateGiven },
+        LogKind.DateGiven => pin with { Given = entry.DateGiven, Missed = null },
         LogKind.Missed => pin with { Given = null, Missed = entry.Step == step.Id || entry.Party == step.Party ? entry.On : pin.Missed },
         LogKind.Refused => Pin.None,
         LogKind.Noted => pin,

@@ -14,14 +14,14 @@ internal static class MeetingPlanner
     private static MeetingDay Of(MeetingDay day, Meeting known, WayPlan plan, PartyCalendars calendars)
     {
         var ahead = day.Turns.Select(t => plan.Steps.First(s => s.Step.Item.Id == t.Step)).Where(s => s.Dates is { Done: false }).Select(s => s.Step.Item).ToArray();
-        LocalDate Next(Step failed) => NextDay(day.Day, failed, ahead, calendars);
+        LocalDate Next(IEnumerable<Step> lost) => NextDay(day.Day, lost, ahead, calendars);
         var eve = ahead.Select(s => s.Party).Distinct(StringComparer.Ordinal).Select(p => EveOf(p, day.Day, known, plan, calendars)).OfType<EveCall>().ToImmutableArray();
         return day with
         {
             HeldFor = ahead.Length == 0 ? [] : HeldFor(known.Hold, plan),
             Eve = eve,
-            DropOuts = [.. eve.Select(c => new DropOut(c.Party, [.. eve.Where(o => o.Party != c.Party)], Next(ahead.First(s => s.Party == c.Party))))],
-            Mishaps = [.. known.Mishaps.Select(m => (Mishap: m, Turn: ahead.FirstOrDefault(s => m.Turns.Contains(s.Id)))).Where(m => m.Turn is not null).Select(m => new PlannedMishap(m.Mishap, Next(m.Turn!)))],
+            DropOuts = [.. eve.Select(c => new DropOut(c.Party, [.. eve.Where(o => o.Party != c.Party)], Next(eve.Select(o => ahead.First(s => s.Party == o.Party)))))],
+            Mishaps = [.. known.Mishaps.Select(m => (Mishap: m, Turn: ahead.FirstOrDefault(s => m.Turns.Contains(s.Id)))).Where(m => m.Turn is not null).Select(m => new PlannedMishap(m.Mishap, Next([m.Turn!])))],
         };
     }
 
@@ -43,11 +43,11 @@ internal static class MeetingPlanner
             [.. crew.Costs.Where(id => plan.Costs.Any(c => c.Cost.Item.Id == id && c.Cost.IsPresent))]);
     }
 
-    // The earliest day on which the crew that failed can come again, and all others with it.
-    private static LocalDate NextDay(LocalDate day, Step failed, Step[] ahead, PartyCalendars calendars)
+    // The earliest day on which the crews that were lost, called off ones too, can come again, and all others with them.
+    private static LocalDate NextDay(LocalDate day, IEnumerable<Step> lost, Step[] ahead, PartyCalendars calendars)
     {
         var shared = ahead.Select(calendars.Of).ToArray();
-        var (next, last) = (LocalDate.Max(calendars.Again(failed, day), day.PlusDays(1)), day.PlusYears(PlanReach.Years));
+        var (next, last) = (lost.Select(s => calendars.Again(s, day)).Append(day.PlusDays(1)).Max(), day.PlusYears(PlanReach.Years));
         while (next < last && !shared.All(c => c.IsOpen(next)))
         {
             next = next.PlusDays(1);

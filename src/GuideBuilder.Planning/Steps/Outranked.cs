@@ -16,13 +16,9 @@ internal static class Outranked
         return step.NoLaterThan.IsEmpty && step.After.All(l => l.Or is null) ? step : step with
         {
             After = [.. step.After.Select(l => Days(answers, l.Or) is { } days ? l with { Lag = days } : l)],
-            NoLaterThan = [.. step.NoLaterThan.Select(l => Limit(l, term, Days(answers, l.Or) ?? Longer(l, step, all, answers)))],
+            NoLaterThan = [.. step.NoLaterThan.Select(l => Limit(l, term, Days(answers, l.Or)))],
         };
     }
-
-    // A limit on a step must leave room for the wait after it that an answer asks: weekends and holidays take at most as many days again.
-    private static int? Longer(LatestLink limit, Step step, ImmutableArray<Step> all, AnswerSet answers) =>
-        all.FirstOrDefault(s => s.Id == limit.Step)?.After.FirstOrDefault(l => l.Step == step.Id) is { } wait && Days(answers, wait.Or) is { } days ? limit.Before + days + days : null;
 
     private static LatestLink Limit(LatestLink link, LogEvent? term, int? answered) =>
         term is { ValidUntil: { } last } ? link with { Before = Period.DaysBetween(term.On, last), Of = DayCount.CalendarDays, Whose = null }

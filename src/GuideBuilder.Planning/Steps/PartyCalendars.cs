@@ -47,9 +47,8 @@ internal sealed class PartyCalendars
     /// <summary>The days in which a lag is counted.</summary>
     public WorkingCalendar OfLag(DayCount of, string? whose) => of == DayCount.WorkingDays && whose is not null && Has(whose) ? Of(whose) : WorkingCalendar.EveryDay;
 
-    private static WorkingCalendar OfParty(Party party, HolidayList holidays, LocalDate[] away, DateInterval reach) => party.Id == Party.Household
-        ? WorkingCalendars.Of(party.Id, WorkingCalendar.EveryDay.Weekdays, null, away, reach)
-        : WorkingCalendars.Of(party.Id, party.Works, party.KeepsHolidays ? holidays : null, [], reach);
+    private static WorkingCalendar OfParty(Party party, HolidayList holidays, LocalDate[] away, DateInterval reach) =>
+        WorkingCalendars.Of(party.Id, party.Works, party.KeepsHolidays ? holidays : null, party.Id == Party.Household ? away : [], reach);
 
     // Only a party with another weekday to offer can spare its Fridays.
     private static WorkingCalendar InMeetings(WorkingCalendar own, LocalDate[] away, bool noFridays)

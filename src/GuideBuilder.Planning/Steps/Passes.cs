@@ -17,15 +17,12 @@ internal sealed record Passes(LocalDate Start, Forward Forward, Latest? Latest, 
         }
 
         var latest = Sequencer.Backward(network.Network, forward, End(network.Network, horizon, finish));
-        return new(start, forward, latest, Sequencer.Floats(network.Network, forward, latest), LastDays(net, network.Durations(t => t.High)));
+        return new(start, forward, latest, Sequencer.Floats(network.Network, forward, latest), LastDays(network.Network, horizon, network.Durations(t => t.High)));
     }
 
     /// <summary>The finish with every duration at its least. Of the steps that are in every world, no world finishes earlier.</summary>
-    public static LocalDate Quickest(StepNetwork network, LocalDate start)
-    {
-        var net = Sequencer.Compile(network.Network, new(start));
-        return net.Ring is null ? Deadlines.FinishIn(network.Steps, LastDays(net, network.Durations(t => t.Low)), start) : start;
-    }
+    public static LocalDate Quickest(StepNetwork network, NeededFor what, LocalDate start) =>
+        Deadlines.FinishIn(network.Steps, what, LastDays(network.Network, new(start), network.Durations(t => t.Low)), start);
 
     private static LocalDate End(Network network, Horizon horizon, LocalDate finish)
     {
@@ -34,11 +31,14 @@ internal sealed record Passes(LocalDate Start, Forward Forward, Latest? Latest, 
         return LocalDate.Max(finish, later);
     }
 
-    // Beyond the horizon everything counts as its last day.
-    private static ImmutableArray<LocalDate> LastDays(CompiledNetwork net, int[] durations)
+    // Limits that leave no day give way; beyond the horizon everything counts as its last day.
+    private static ImmutableArray<LocalDate> LastDays(Network network, Horizon horizon, int[] durations)
     {
+        var net = Sequencer.Compile(network, horizon);
         var (starts, finishes) = (new int[net.Count], new int[net.Count]);
         var found = Sequencer.ForwardDays(net, durations, starts, finishes) is not null;
-        return [.. Enumerable.Range(0, net.Count).Select(i => found ? net.Horizon.Date(Math.Max(starts[i], finishes[i] - 1)) : net.Horizon.End)];
+        return !found && network.Maximals.Length > 0
+            ? LastDays(network with { Maximals = [] }, horizon, durations)
+            : [.. Enumerable.Range(0, net.Count).Select(i => found ? horizon.Date(Math.Max(starts[i], finishes[i] - 1)) : horizon.End)];
     }
 }

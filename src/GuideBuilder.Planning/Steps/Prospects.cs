@@ -3,17 +3,29 @@ using Activity = GuideBuilder.Planning.Sequence.Activity;
 
 namespace GuideBuilder.Planning.Steps;
 
-/// <summary>What the needed-by date asks: by when to apply, and what would have to give where it cannot be met.</summary>
+/// <summary>What cannot be kept: by when to apply for the needed-by date, and what would have to give where it or a limit between steps cannot be met.</summary>
 internal static class Prospects
 {
     private const string Goal = "the needed-by date";
 
-    /// <summary>The schedule with the last safe day to apply, and the smallest change that would do where the base plan misses the date.</summary>
-    public static Schedule Of(Schedule schedule, Scheduling scheduled) => schedule.NeededBy is not { } day ? schedule : schedule with
+    /// <summary>The schedule with the limits that gave way, the last safe day to apply, and the smallest change that would do where the base plan misses the date.</summary>
+    public static Schedule Of(Schedule schedule, Scheduling scheduled)
     {
-        LastSafe = LastSafe(scheduled),
-        Change = schedule.Feasibility is Feasibility.OnlyIfQuick or Feasibility.NotPossible ? Change(scheduled.Network, schedule.Start, day) : null,
-    };
+        var told = schedule with { Limits = [.. Limits(scheduled, schedule.Start)] };
+        return told.NeededBy is not { } day ? told : told with
+        {
+            LastSafe = LastSafe(scheduled),
+            Change = told.Feasibility is Feasibility.OnlyIfQuick or Feasibility.NotPossible ? Change(scheduled.Network, told.NeededFor, told.Start, day) : null,
+        };
+    }
+
+    // Turns of one meeting share a day, so that a limit on several of them is told once.
+    private static IEnumerable<LimitConflict> Limits(Scheduling scheduled, LocalDate start) =>
+        from broken in scheduled.Broken.DistinctBy(b => (b.Asked.Earlier, scheduled.Network.Steps.First(s => s.Id == b.Asked.Later).Meeting ?? b.Asked.Later, b.Asked.Days))
+        let link = scheduled.Network.Steps.First(s => s.Id == broken.Asked.Earlier).NoLaterThan.First(l => l.Step == broken.Asked.Later)
+        where !link.WherePossible
+        let reason = Yielding.ReasonOf(scheduled.Network.Network, broken, new(start))
+        select new LimitConflict(broken.Asked.Earlier, broken.Asked.Later, broken.Asked.Days, broken.Kept.Days, link.Of, reason.Chain, ToldOf(reason.Change));
 
     private static LastSafeDay? LastSafe(Scheduling scheduled)
     {
@@ -21,15 +33,20 @@ internal static class Prospects
         return application is not null && scheduled.Dates[application.Id] is { Done: false } dates ? new(application.Id, dates.LatestStart) : null;
     }
 
-    private static SmallestChange? Change(StepNetwork network, LocalDate start, LocalDate day) =>
-        Relaxation.Smallest(WithGoal(network, day), start, null) is not { } change ? null
-        : change.Kind == ChangeKind.LaterFinish ? new(ChangeOf.NeededBy, null, null, change.Days)
-        : new(KindOf(change.Kind), change.Id, change.Other, change.Days);
+    private static SmallestChange? Change(StepNetwork network, NeededFor what, LocalDate start, LocalDate day) =>
+        ToldOf(Relaxation.Smallest(WithGoal(network, what, day), start, null));
+
+    private static SmallestChange? ToldOf(Change? change) => change switch
+    {
+        null => null,
+        { Kind: ChangeKind.LaterFinish } => new(ChangeOf.NeededBy, null, null, change.Days),
+        _ => new(KindOf(change.Kind), change.Id, change.Other, change.Days),
+    };
 
     // The date stands on one moment after all that must be ready, so that it can be moved as one.
-    private static Network WithGoal(StepNetwork network, LocalDate day)
+    private static Network WithGoal(StepNetwork network, NeededFor what, LocalDate day)
     {
-        var ready = Deadlines.Goal(network.Steps).Select(s => s.Id).ToArray();
+        var ready = Deadlines.Goal(network.Steps, what).Select(s => s.Id).ToArray();
         return network.Network with
         {
             Activities = [.. network.Network.Activities.Select(a => a with { FinishBy = null }), new Activity(Goal, WorkingCalendar.EveryDay, 0, null, day, null, null, null)],

@@ -2,8 +2,8 @@ using GuideBuilder.Planning.Chance;
 
 namespace GuideBuilder.Planning.Trials;
 
-/// <summary>What trials come to if a question has one answer (the place of a candidate, or none where it is not asked): the share of worlds that have it, and by trial the sum in pennies, the finish, and its weight among those of this answer.</summary>
-internal sealed record AnswerRow(int Answer, double Share, long[] Sums, int[] Finishes, double[] Weights)
+/// <summary>What trials come to if a question has one answer (the place of a candidate, or none where it is not asked): the share of worlds that have it, and by trial the sum in pennies, the finish, the day on which there is what is needed, and its weight among those of this answer.</summary>
+internal sealed record AnswerRow(int Answer, double Share, long[] Sums, int[] Finishes, int[] Ready, double[] Weights)
 {
     private Quantiles<long>? _gross;
     private Quantiles<int>? _finish;
@@ -14,14 +14,14 @@ internal sealed record AnswerRow(int Answer, double Share, long[] Sums, int[] Fi
     /// <summary>Quantiles of the finish.</summary>
     public Quantiles<int> Finish => _finish ??= Quantiles.OfDays(Finishes, Weights)!;
 
-    /// <summary>The share of its trials that finish by a day.</summary>
+    /// <summary>The share of its trials in which there is what is needed by a day.</summary>
     public double ShareBy(int day)
     {
         var (sum, all) = (0d, 0d);
         for (var i = 0; i < Weights.Length; i++)
         {
             all += Weights[i];
-            sum += Finishes[i] <= day ? Weights[i] : 0;
+            sum += Ready[i] <= day ? Weights[i] : 0;
         }
 
         return sum / all;
@@ -52,6 +52,7 @@ internal static class AnswerRows
                 ShareOf(a),
                 run.Sums,
                 run.Dates.Finish,
+                run.Dates.Ready,
                 [.. run.Worlds.Classes.SelectMany(c => Enumerable.Repeat(c.Shares[question][a] / each, each))])),
         ];
     }
@@ -71,7 +72,7 @@ internal sealed class Retrial(TrialRun run, int trials)
     private readonly int[][] _taken = run.Worlds.Taken[..trials];
     private readonly Dictionary<(string StepKey, int Trial), int> _places = [];
     private readonly List<(WorldContent Content, int Trial)> _runs = [];
-    private int[] _finishes = [];
+    private (int[] Finish, int[] Ready) _found = ([], []);
 
     /// <summary>The rows of a question, to be told once all have been run.</summary>
     public List<Pending> Of(int question)
@@ -96,7 +97,7 @@ internal sealed class Retrial(TrialRun run, int trials)
     }
 
     /// <summary>Runs what has not been run yet.</summary>
-    public void Run(int threads) => _finishes = run.Setting.Runner.Finishes([.. _runs.Select(r => r.Content)], [.. _runs.Select(r => r.Trial)], threads);
+    public void Run(int threads) => _found = run.Setting.Runner.Finishes([.. _runs.Select(r => r.Content)], [.. _runs.Select(r => r.Trial)], threads);
 
     private void Add(Pending row, int trial, Affected affected)
     {
@@ -127,9 +128,10 @@ internal sealed class Retrial(TrialRun run, int trials)
             Answer,
             Share,
             [.. Trials.Select(t => t.Sum)],
-            [.. Trials.Select(t => t.Place < 0 ? again.First(-1 - t.Place) : again._finishes[t.Place])],
+            [.. Trials.Select(t => t.Place < 0 ? again.First.Finish[-1 - t.Place] : again._found.Finish[t.Place])],
+            [.. Trials.Select(t => t.Place < 0 ? again.First.Ready[-1 - t.Place] : again._found.Ready[t.Place])],
             [.. Trials.Select(_ => 1d / Trials.Count)]);
     }
 
-    private int First(int trial) => run.Dates.Finish[trial];
+    private StepRun First => run.Dates;
 }

@@ -14,7 +14,7 @@ internal sealed class Outlook
     private readonly ImmutableArray<Cost> _costs;
     private readonly ConcurrentDictionary<string, uint[]> _draws = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<(string Cost, decimal Quantity, Paper? Paper, bool Carries), DrawnLine> _lines = new();
-    private readonly ConcurrentDictionary<string, DrawnLine[]> _sets = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, (string Cost, DrawnLine Line)[]> _sets = new(StringComparer.Ordinal);
     private readonly bool _isQuoted;
 
     /// <summary>The outlook of a way for so many trials; what the log says is done has no chance events any more.</summary>
@@ -41,7 +41,7 @@ internal sealed class Outlook
     public (long Gross, long Vat) SumOf(WorldContent content, int trial)
     {
         var (gross, vat) = (0L, 0L);
-        foreach (var line in _sets.GetOrAdd(content.LineKey, _ => LinesOf(content)))
+        foreach (var (_, line) in SetOf(content))
         {
             var sum = line.Of(trial);
             (gross, vat) = (gross + sum.Gross, vat + sum.Vat);
@@ -57,6 +57,18 @@ internal sealed class Outlook
         }
 
         return (gross, vat);
+    }
+
+    /// <summary>What those lines (cost ids) alone come to, gross.</summary>
+    public long GrossOf(FrozenSet<string> costs, WorldContent content, int trial)
+    {
+        var gross = 0L;
+        foreach (var (cost, line) in SetOf(content))
+        {
+            gross += costs.Contains(cost) ? line.Of(trial).Gross : 0;
+        }
+
+        return gross;
     }
 
     /// <summary>What one trial comes to, gross, of a world that differs from another, whose sum is known, in no more than what is listed.</summary>
@@ -100,13 +112,15 @@ internal sealed class Outlook
         return hours;
     }
 
-    private DrawnLine[] LinesOf(WorldContent content)
+    private (string Cost, DrawnLine Line)[] SetOf(WorldContent content) => _sets.GetOrAdd(content.LineKey, _ => LinesOf(content));
+
+    private (string Cost, DrawnLine Line)[] LinesOf(WorldContent content)
     {
         var lines = _costs.Select((c, i) => (Cost: c, Number: content.Numbers[i])).Where(l => l.Number is not null).ToArray();
         var quoted = _isQuoted
             ? Quotations.Of([.. lines.Select(l => l.Cost)], _way.Facts.Answers, _way.Guidance.Steps, _way.Occasion.Today)
             : FrozenDictionary<string, Quoted>.Empty;
-        return [.. lines.Select(l => LineOf(l.Cost, l.Number!.Value, quoted.GetValueOrDefault(l.Cost.Id)))];
+        return [.. lines.Select(l => (l.Cost.Id, LineOf(l.Cost, l.Number!.Value, quoted.GetValueOrDefault(l.Cost.Id))))];
     }
 
     private DrawnLine LineOf(Cost cost, decimal quantity, Quoted? quoted) => _lines.GetOrAdd((cost.Id, quantity, quoted?.Paper, quoted?.Carries ?? false), _ =>

@@ -87,7 +87,11 @@ internal readonly ref struct Setback
             _pass.AskLinks(cell, member, false, ref most, ref driver);
         }
 
-        _pass.Drivers[cell] = most > before ? driver : _pass.Drivers[cell];
+        if (most > before)
+        {
+            (_pass.Drivers[cell], _pass.Leads[cell]) = (driver, driver);
+        }
+
         return most;
     }
 

@@ -36,5 +36,5 @@ internal sealed class StepPool(ImmutableArray<Planned<Step>> planned, WayCase wa
         pins.Count == 0 ? "" : string.Join('|', Steps.Where(s => pins.ContainsKey(s.Id)).Select(s => Invariant($"{s.Id} {pins[s.Id]}")));
 
     private PartNetwork Make(FrozenDictionary<string, Pin> pins) =>
-        new(Sequencer.Compile(StepNetwork.Of(Steps, way.StepsById, calendars, pins, null).Network, horizon));
+        new(Sequencer.Compile(StepNetwork.Of(Steps, way.StepsById, calendars, pins, []).Network, horizon));
 }

@@ -24,9 +24,9 @@ internal sealed record TrialRun(TrialSetting Setting, TrialWorlds Worlds, StepRu
     public Horizon Horizon => Setting.Pool.Horizon;
 
     /// <summary>Runs about so many trials of a way, on at most so many threads (-1 for as many as there are).</summary>
-    public static TrialRun Of(WayCase way, ImmutableArray<Planned<Step>> steps, PartyCalendars calendars, Effort effort, int trials)
+    public static TrialRun Of(WayCase way, ImmutableArray<Planned<Step>> steps, PartyCalendars calendars, NeededFor needed, Effort effort, int trials)
     {
-        var setting = TrialSetting.Of(way, steps, calendars, trials == 0 ? 1 : Math.Max(trials, TrialWorlds.LeastTrials));
+        var setting = TrialSetting.Of(way, steps, calendars, needed, trials == 0 ? 1 : Math.Max(trials, TrialWorlds.LeastTrials));
         var worlds = TrialWorlds.Of(setting.Walk, setting.Contents, trials);
         var count = worlds.Draws.Length;
         var (sums, taxes, hours) = (new long[count], new long[count], new int[count]);
@@ -41,6 +41,13 @@ internal sealed record TrialRun(TrialSetting Setting, TrialWorlds Worlds, StepRu
 
     /// <summary>Quantiles of the gross sum.</summary>
     public Quantiles<decimal> Gross => _gross ??= Money(Sums);
+
+    /// <summary>What one, five and nine of ten trials do not exceed of those lines (cost ids) alone, gross; nothing where no world has one.</summary>
+    public ThreePoint SumOf(IEnumerable<string> costs)
+    {
+        var ids = costs.ToFrozenSet(StringComparer.Ordinal);
+        return Range(Money([.. Worlds.Contents.Select((c, p) => Setting.Outlook.GrossOf(ids, c, Worlds.Draws[p]))]));
+    }
 
     /// <summary>Quantiles of the VAT in it.</summary>
     public Quantiles<decimal> Vat => Money(Taxes);
@@ -69,11 +76,11 @@ internal sealed record TrialRun(TrialSetting Setting, TrialWorlds Worlds, StepRu
         Worlds.EveryWorld,
         All(Gross, g => g),
         All(Finish, Horizon.Date),
-        neededBy is { } day ? Share(Sum(p => Dates.Finish[p] <= Horizon.Day(day))) : null,
+        neededBy is { } day ? Share(Sum(p => Dates.Ready[p] <= Horizon.Day(day))) : null,
         steps.ToFrozenDictionary(s => s.Id, s => Share(Place(s) is >= 0 and var at ? Sum(p => Dates.Starts[at][p] != StepRun.Absent) : 0), StringComparer.Ordinal),
         steps.ToFrozenDictionary(s => s.Id, s => Share(Place(s) is >= 0 and var at ? Dates.Deciding[at] : 0), StringComparer.Ordinal))
     {
-        FinishByTenths = [.. Quantiles.Tenths(Dates.Finish, Worlds.Weights).Select(Horizon.Date)],
+        FinishByTenths = [.. Quantiles.Tenths(Dates.Finish, Worlds.Weights).Distinct().Select(d => new FinishBy(Horizon.Date(d), Share(Sum(p => Dates.Finish[p] <= d))))],
     };
 
     /// <summary>The share of trials in which each event happens, in the order of the steps.</summary>
@@ -126,7 +133,7 @@ internal sealed record Effort(int Many, int Few, int Threads)
 internal sealed record TrialSetting(StepPool Pool, Outlook Outlook, WorldWalk Walk, WorldContents Contents, StepRunner Runner, ImmutableArray<Affected> Affected)
 {
     /// <summary>The setting of a way: its steps whose party works at all, its lines in the nation's money, and the unknown questions that matter to them.</summary>
-    public static TrialSetting Of(WayCase way, ImmutableArray<Planned<Step>> planned, PartyCalendars calendars, int trials)
+    public static TrialSetting Of(WayCase way, ImmutableArray<Planned<Step>> planned, PartyCalendars calendars, NeededFor needed, int trials)
     {
         var steps = planned.Where(s => s.IsPresent && calendars.Has(s.Item.Party)).ToImmutableArray();
         var costs = Items.Plan(way.Guidance.Costs, way.Lookup);
@@ -137,6 +144,6 @@ internal sealed record TrialSetting(StepPool Pool, Outlook Outlook, WorldWalk Wa
         var world = new DefiniteWorld(way.Facts, way.Rules, way.Guidance.Tables);
         var pool = new StepPool(steps, way, calendars, new(Deadlines.Start(way.Facts.Answers, way.Occasion.Today)));
         var outlook = new Outlook(way, pool.Steps, [.. lines.Select(l => l.Item)], trials);
-        return new(pool, outlook, new(way, world, unknown), new(way, world, steps, lines), new(pool, outlook), new Reach(way, unknown).Of(steps, lines));
+        return new(pool, outlook, new(way, world, unknown), new(way, world, steps, lines), new(pool, outlook, needed), new Reach(way, unknown).Of(steps, lines));
     }
 }

@@ -31,7 +31,7 @@ internal sealed class AnswersFile(string path, Node root, Guidance guidance, Day
             answers.ToFrozenDictionary(a => a.Name, StringComparer.Ordinal),
             fields.Find("papers", Values.ListOf((node, _) => history.ReadPaper(node)), []),
             fields.Find("log", Values.ListOf((node, _) => history.ReadEvent(node)), []));
-        LogOrder.Check(set.Log, faults);
+        LogOrder.Check(set.Log, guidance.Steps, faults);
         fields.Close();
         return set;
     }

@@ -17,9 +17,24 @@ internal sealed class HistoryReader(Guidance guidance, Unit? currency, DayReach 
             Costs(fields, "covers"),
             Costs(fields, "leaves-out"),
             fields.FindLine("reference"),
-            fields.Place);
+            fields.Place)
+        {
+            Goods = Goods(fields),
+        };
         fields.Close();
         return paper;
+    }
+
+    // Before VAT, as the rule on goods asks; a sum that says it has VAT in it is none.
+    private Quantity? Goods(Fields fields)
+    {
+        var goods = Sum(fields, "goods");
+        if (goods is { Vat: VatBasis.Including, Quantity.Unit: var unit })
+        {
+            faults.Add(ReadingFaults.NotABareSum(fields.Node("goods")!.Place, unit.Symbol));
+        }
+
+        return goods?.Quantity;
     }
 
     /// <summary>The happening in an entry.</summary>
@@ -104,9 +119,9 @@ internal sealed class HistoryReader(Guidance guidance, Unit? currency, DayReach 
         return day;
     }
 
-    private Value.Amount? Sum(Fields fields)
+    private Value.Amount? Sum(Fields fields, string key = "amount")
     {
-        if (fields.Node("amount") is not { } node || Values.Single(node, faults) is not { } text)
+        if (fields.Node(key) is not { } node || Values.Single(node, faults) is not { } text)
         {
             return null;
         }

@@ -14,7 +14,7 @@ internal static class LogOrder
     ];
 
     /// <summary>Adds a fault for each entry that contradicts another.</summary>
-    public static void Check(ImmutableArray<LogEvent> log, FaultList faults)
+    public static void Check(ImmutableArray<LogEvent> log, ImmutableArray<Step> steps, FaultList faults)
     {
         foreach (var later in log)
         {
@@ -26,6 +26,7 @@ internal static class LogOrder
 
         CheckDone(log, faults);
         CheckMissed(log, faults);
+        CheckTurns(log, steps, faults);
     }
 
     private static void CheckOrder(ImmutableArray<LogEvent> log, LogEvent later, LogKind first, FaultList faults)
@@ -63,6 +64,31 @@ internal static class LogOrder
                 faults.Add(ReadingFaults.MissedWithoutDate(missed.Place, missed.Step!));
             }
         }
+    }
+
+    // A turn of a day on which several meet is done before whatever waits for it, whoever did it.
+    private static void CheckTurns(ImmutableArray<LogEvent> log, ImmutableArray<Step> steps, FaultList faults)
+    {
+        var done = log.Where(e => e.What == LogKind.Done && e.Step is not null).DistinctBy(e => e.Step).ToFrozenDictionary(e => e.Step!, StringComparer.Ordinal);
+        foreach (var turn in steps.Where(s => s.Meeting is not null && done.ContainsKey(s.Id)).Select(s => done[s.Id]))
+        {
+            foreach (var early in Behind(turn.Step!, steps).Where(done.ContainsKey).Select(id => done[id]).Where(e => e.On < turn.On))
+            {
+                faults.Add(ReadingFaults.DoneTooSoon(early.Place, early.Step!, turn));
+            }
+        }
+    }
+
+    // All steps that wait for this one to end, or for one that does, in the order of the guidance.
+    private static IEnumerable<string> Behind(string id, ImmutableArray<Step> steps)
+    {
+        var behind = new HashSet<string>(StringComparer.Ordinal) { id };
+        while (steps.FirstOrDefault(s => !behind.Contains(s.Id) && s.After.Any(l => l.Kind == LinkKind.FinishToStart && behind.Contains(l.Step))) is { } next)
+        {
+            behind.Add(next.Id);
+        }
+
+        return steps.Select(s => s.Id).Where(s => s != id && behind.Contains(s));
     }
 
     private static bool Concern(LogEvent one, LogEvent other) =>

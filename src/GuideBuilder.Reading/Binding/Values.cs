@@ -14,7 +14,7 @@ internal static class Values
     public static string Line(Node node, FaultList faults)
     {
         var words = Words(node, faults);
-        if (words.Contains('\n', StringComparison.Ordinal))
+        if (words.AsSpan().ContainsAny('\n', '\r'))
         {
             faults.Add(ReadingFaults.NotOneLine(node.Place));
         }

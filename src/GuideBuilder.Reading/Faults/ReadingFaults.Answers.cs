@@ -54,6 +54,10 @@ internal static partial class ReadingFaults
     public static Fault LogOutOfOrder(Place place, string then, string first, LogEvent other) =>
         Error("HB1045", place, Invariant($"`{then}` stands before `{first}` ({other.On:uuuu-MM-dd}, line {other.Place.Line})."), "Check the days of both entries.");
 
+    /// <summary>A step done before a turn of the works day for which it waits. Example: the fuse box switched on on 1 October, the cable jointed on 2 October.</summary>
+    public static Fault DoneTooSoon(Place place, string step, LogEvent turn) =>
+        Error("HB1140", place, Invariant($"`{step}` is done before `{turn.Step}` ({turn.On:uuuu-MM-dd}, line {turn.Place.Line}), for which it waits."), "Check the days of both entries.");
+
     /// <summary>A step done twice. Example: two entries <c>what: done, step: site-visit</c>.</summary>
     public static Fault DoneTwice(Place place, string step, LogEvent first) =>
         Error("HB1046", place, Invariant($"`{step}` is already done in line {first.Place.Line}."), "Keep the entry of the day on which it was really finished.");

@@ -90,6 +90,10 @@ internal static partial class ReadingFaults
     public static Fault StepCircle(Place place, IEnumerable<string> circle) =>
         Error("HB1091", place, $"These steps wait for one another in a circle: {string.Join(" → ", circle)}.", "Take one of the links away.");
 
+    /// <summary>Guidance that may leave a home without any way. Example: every way has its <c>applies-if</c>.</summary>
+    public static Fault NoWayRemains(Place place) =>
+        Error("HB1133", place, "Every way has a condition, so some home may be left without any.", "Let one way, such as leaving it as it is, always apply; meets-wish-if says when it is what was wished for.");
+
     /// <summary>Two rows of a fact that can hold at once. Example: <c>under: 5 m</c> and <c>over: 3 m</c>.</summary>
     public static Fault RowsOverlap(Place place, Place other, string example) =>
         Error("HB1092", place, Invariant($"This row and the row in line {other.Line} can hold together: {example}."), "Narrow one of them.");

@@ -9,6 +9,7 @@ internal static class GuidanceChecks
         CheckNations(guidance, desk);
         CheckIndexes(guidance, desk.Faults);
         OptionTableChecks.Run(guidance, desk);
+        CheckWays(guidance, desk.Faults);
         CheckFacts(guidance, desk.Faults);
         CheckSteps(guidance, desk.Faults);
         if (!desk.Faults.HasErrors)
@@ -49,11 +50,20 @@ internal static class GuidanceChecks
         }
     }
 
+    // Whatever a household answers, a way without a condition remains.
+    private static void CheckWays(Guidance guidance, FaultList faults)
+    {
+        if (!guidance.Ways.IsEmpty && guidance.Ways.All(w => w.Head.AppliesIf != Condition.Always))
+        {
+            faults.Add(ReadingFaults.NoWayRemains(guidance.Ways[^1].Head.Place));
+        }
+    }
+
     // The way is a fact too: it follows from what the ways ask about.
     private static void CheckFacts(Guidance guidance, FaultList faults)
     {
         var needs = guidance.Facts.DistinctBy(f => f.Id).ToDictionary(f => f.Id, f => f.Rows.SelectMany(r => r.When.Names).ToList(), StringComparer.Ordinal);
-        needs[CalculatedFact.Way] = [.. guidance.Ways.SelectMany(w => w.Head.AppliesIf.Names)];
+        needs[CalculatedFact.Way] = [.. guidance.Ways.SelectMany(w => w.Head.AppliesIf.Names.Concat(w.MeetsWishIf.Names))];
         foreach (var circle in Circles.In(guidance.Facts.Select(f => f.Id), name => needs.GetValueOrDefault(name) ?? []))
         {
             faults.Add(ReadingFaults.FactCircle(guidance.Facts.First(f => f.Id == circle[0]).Head.Place, circle));

@@ -27,6 +27,7 @@ internal sealed class HazardReader(Desk desk)
         }
 
         var grave = before.Severity == Gravest;
+        var stops = fields.Find("stop-sign", Values.YesNo, false);
         return new(
             head,
             fields.Need("signal-word", ReadWord, SignalWord.Danger),
@@ -38,8 +39,12 @@ internal sealed class HazardReader(Desk desk)
             grave ? fields.NeedText("stop-when") : fields.FindText("stop-when"),
             before,
             after,
-            fields.Find("stop-sign", Values.YesNo, false),
-            grave ? fields.Need("reviewed-by", new ReviewReader(desk).Read, null) : fields.Find("reviewed-by", new ReviewReader(desk).Read, null));
+            stops,
+            grave ? fields.Need("reviewed-by", new ReviewReader(desk).Read, null) : fields.Find("reviewed-by", new ReviewReader(desk).Read, null))
+        {
+            Until = stops ? desk.NeedReference(fields, "until", Kinds.Step) : null,
+            ComesFirst = fields.Find("comes-first", Values.YesNo, false),
+        };
     }
 
     private HazardControl Control(Fields fields) => new(

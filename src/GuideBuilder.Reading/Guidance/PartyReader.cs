@@ -36,7 +36,10 @@ internal sealed class PartyReader(Desk desk)
         desk.Head(fields, Kinds.Way, ConditionScope.Ways),
         fields.FindText("about"),
         fields.FindText("trades"),
-        fields.FindText("when-ruled-out"));
+        fields.FindText("when-ruled-out"))
+    {
+        MeetsWishIf = desk.Condition(fields, "meets-wish-if", ConditionScope.Ways),
+    };
 
     private ImmutableArray<IsoDayOfWeek> Days(Fields fields)
     {

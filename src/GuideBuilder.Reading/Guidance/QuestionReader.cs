@@ -26,6 +26,7 @@ internal sealed class QuestionReader(string section, Desk desk)
             fields.FindText("who-can-tell"),
             kind,
             fields.Need("data-class", Values.OneOf(QuestionWords.DataClasses), DataClass.None),
+            fields.Need("ease", Values.OneOf(QuestionWords.Eases), Ease.Visit),
             options,
             range,
             ifUnknown,

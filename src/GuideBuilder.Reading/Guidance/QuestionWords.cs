@@ -1,6 +1,6 @@
 namespace GuideBuilder.Reading;
 
-/// <summary>The words that guidance uses for kinds of answers, classes of data and marks.</summary>
+/// <summary>The words that guidance uses for kinds of answers, classes of data, and what it takes to find out.</summary>
 internal static class QuestionWords
 {
     /// <summary>The kinds of answers.</summary>
@@ -24,6 +24,16 @@ internal static class QuestionWords
         ("health", DataClass.Health),
         ("absence", DataClass.Absence),
         ("other-person", DataClass.OtherPerson),
+    ];
+
+    /// <summary>What it takes to find an answer out, the easiest first.</summary>
+    public static (string Word, Ease Means)[] Eases { get; } =
+    [
+        ("look", Ease.Look),
+        ("papers", Ease.Papers),
+        ("ask", Ease.Ask),
+        ("write", Ease.Write),
+        ("visit", Ease.Visit),
     ];
 
     /// <summary>The options of every yes-no question, in order.</summary>

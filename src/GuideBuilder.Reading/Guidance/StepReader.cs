@@ -47,6 +47,7 @@ internal sealed class StepReader(Desk desk)
             DoneWith = desk.References(fields, "done-with", Kinds.Step),
             PutsSupplyOn = fields.Find("puts-supply-on", Values.YesNo, false),
             EachTime = fields.Find("each-time", Values.YesNo, false),
+            FreesPlace = fields.Find("frees-place", Values.YesNo, false),
             LoggedAs = fields.Find<LoggedAs?>("logged-as", (node, _) => desk.One(node, "a happening", Logged), null),
             MayHappen = desk.List(fields.Node("may-happen"), "a chance event", f => Event(f, head.Basis)),
             Again = fields.Find<Model.Duration?>("again", (node, _) => desk.One(node, "a duration", f => OneDuration(f, head.Basis)), null),
@@ -127,7 +128,7 @@ internal sealed class StepReader(Desk desk)
         var step = desk.NeedReference(fields, "step", Kinds.Step);
         var before = fields.Need("before", Values.Whole(0, MostDays), 0);
         var of = fields.Need("of", ReadDays, DayCount.CalendarDays);
-        return new(step, before, of, Whose(fields, of), fields.Place) { Or = Or(fields) };
+        return new(step, before, of, Whose(fields, of), fields.Place) { Or = Or(fields), WherePossible = fields.Find("where-possible", Values.YesNo, false) };
     }
 
     private string? Or(Fields fields) => desk.FindReference(fields, "or", Kinds.Question);

@@ -14,8 +14,17 @@ internal sealed class TableReader(Desk desk)
             fields.NeedText("title"),
             nations.ToFrozenDictionary(n => n, n => fields.Find(n, Desk.AmountIn(Percent), 0m) * Percent.InBase, StringComparer.Ordinal),
             desk.Basis(fields, required: true),
-            fields.Place);
+            fields.Place)
+        {
+            Goods = fields.Find<GoodsRule?>("goods-rule", (node, _) => desk.One(node, "a rule on goods", Goods), null),
+        };
     }
+
+    private GoodsRule Goods(Fields fields) => new(
+        desk.NeedReference(fields, "nation", Kinds.Nation),
+        fields.Need("most", Values.Whole(1, 99), 1),
+        fields.Need("of", Values.Whole(1, 99), 1),
+        desk.NeedReference(fields, "then", Kinds.Vat));
 
     /// <summary>The price index in an entry.</summary>
     public PriceIndex ReadIndex(Fields fields) => new(

@@ -12,7 +12,7 @@ internal static class CashBlocks
         var payments = bindery.Plan.Payments;
         if (payments.IsEmpty)
         {
-            return [Make.Say(bindery, bindery.Plan.IsBeyond ? "figure-beyond" : "none-here")];
+            return [new Block.Prose(Phrase.Of(bindery.Plan.IsCounted ? bindery.Say("none-here") : bindery.NotTold))];
         }
 
         return

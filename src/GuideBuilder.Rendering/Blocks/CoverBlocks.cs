@@ -29,8 +29,22 @@ internal static class CoverBlocks
         var ahead = Make.Ahead(bindery.Plan).OrderBy(s => soon.IndexOf(s.Step.Item.Id) is >= 0 and var i ? i : soon.Count).ToList();
         var own = ahead.Where(s => s.Step.Item.IsDuty).ToList();
         var next = (own.Count > 0 ? own : ahead).Take(ActionsShown);
-        return [.. next.Select(s => Action(bindery, s))];
+        return [.. PowerBack(bindery), .. next.Select(s => Action(bindery, s))];
     }
+
+    // A house that has been left without supply comes before everything else.
+    private static IEnumerable<Block> PowerBack(Bindery bindery) => bindery.Plan.Whereabouts.DarkSince is not { } since ? [] :
+    [
+        new Block.Entry(
+            null,
+            1,
+            Phrase.Of(bindery.Say("power-back")),
+            [new Block.Prose(bindery.Labels.Compose("power-back-words", ("off-supply", PageLink(bindery, "off-supply")), ("wrong", PageLink(bindery, "if-it-goes-wrong"))))],
+            [Sides.Line(bindery, "left-when", bindery.Labels.Compose("power-back-when", ("date", bindery.Dates.Say(since)))), .. Sides.LetterOf(bindery, "letter-missed-visit")]),
+    ];
+
+    private static Phrase PageLink(Bindery bindery, string id) =>
+        bindery.Outline.FirstOrDefault(l => l.Id == id) is { } line ? Bindery.Link(id, line.Title) : Phrase.Empty;
 
     /// <summary>The numbers to ring when it is urgent.</summary>
     internal static ImmutableArray<Block> EmergencyNumbers(Bindery bindery)
@@ -44,7 +58,7 @@ internal static class CoverBlocks
         string.Join("; ", answers.Split("; ").Select(a => a is [>= 'A' and <= 'Z', >= 'a' and <= 'z', ..] ? char.ToLowerInvariant(a[0]) + a[1..] : a));
 
     private static Block.Entry Action(Bindery bindery, PlannedStep step) =>
-        new(null, 1, bindery.Link(step.Step.Item.Id), bindery.Read(step.Step.Item.About), [Sides.When(bindery, step), .. Sides.Letter(bindery, step.Step.Item), Sides.Reason(bindery, step.Step.Because)]);
+        new(null, 1, bindery.Link(step.Step.Item.Id), bindery.Read(step.Step.Item.About), [Sides.WhenAtLatest(bindery, step), .. Sides.Letter(bindery, step.Step.Item), Sides.Reason(bindery, step.Step.Because)]);
 
     /// <summary>A letter's title as a link.</summary>
     internal static Phrase LetterLink(Bindery bindery, string id) =>

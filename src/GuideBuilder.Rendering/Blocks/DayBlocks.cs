@@ -11,6 +11,11 @@ internal static class DayBlocks
         ("meeting", Phrase.Of(Title(bindery, meeting))),
         ("waits", Phrase.Join("; ", meeting.HeldFor.Select(h => bindery.Guidance.Questions.FirstOrDefault(q => q.Name == h) is { } question ? bindery.Link(question) : bindery.Link(h)))));
 
+    /// <summary>The day of the base plan, and how far it may move.</summary>
+    internal static Phrase Day(Bindery bindery, MeetingDay meeting) => meeting.Range.Early == meeting.Range.Late
+        ? bindery.Labels.Compose("day-date-sure", ("0", bindery.Dates.Say(meeting.Day)))
+        : bindery.Labels.Compose("day-date", ("0", bindery.Dates.Say(meeting.Day)), ("1", bindery.Dates.Range(meeting.Range)), ("2", bindery.Dates.SayShort(meeting.Range.Likely)));
+
     /// <summary>On the eve: each crew with the last day to call it off, and for each that drops out whom to call off, by when, and the next day.</summary>
     internal static ImmutableArray<Block> Eve(Bindery bindery)
     {
@@ -46,7 +51,7 @@ internal static class DayBlocks
     /// <summary>Whether a step has its turn in the timetable of a day; variants of a turn that only may apply have none.</summary>
     internal static bool IsInTimetable(Bindery bindery, string step) => bindery.Plan.Schedule.Meetings.Any(m => m.Turns.Any(t => t.Step == step));
 
-    private static IEnumerable<Block> Eve(Bindery bindery, MeetingDay meeting) =>
+    private static IEnumerable<Block> Eve(Bindery bindery, MeetingDay meeting) => meeting.IsHeld ? [new Block.Prose(bindery.Labels.Compose("eve-held", ("meeting", Phrase.Of(Title(bindery, meeting)))))] :
     [
         new Block.Prose(bindery.Labels.Compose("eve-lead", ("meeting", Phrase.Of(Title(bindery, meeting))), ("date", bindery.Dates.Say(meeting.Eve.Min(e => e.FreeUntil))))),
         .. Make.Grid(bindery, "eve-caption", ["column-drops-out", "column-call-off", "column-next-day"], meeting.DropOuts.Select(d => Row(bindery, d))),

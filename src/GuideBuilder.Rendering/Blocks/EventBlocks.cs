@@ -31,6 +31,6 @@ internal static class EventBlocks
         bindery.Link(e.Step),
         .. isPublic ? ImmutableArray<Phrase>.Empty : [Phrase.Of(Chance(bindery, (double)e.Event.Chance))],
         Phrase.Of(e.Event.TakesMore is { } more ? bindery.Ranges.Of(more) : bindery.Say("no-change")),
-        e.Cost is { } cost ? Bindery.Link(cost.Cost.Item.Id, Phrase.Of(bindery.Money(cost.Gross))) : Phrase.Of(bindery.Say("no-change")),
+        e.Cost is { } cost ? Bindery.Link(cost.Cost.Item.Id, Phrase.Of(bindery.Money(cost.Gross))) : Phrase.Of(bindery.Say(e.Event.Costs.IsEmpty ? "no-change" : "cost-not-known")),
     ]);
 }

@@ -5,11 +5,6 @@ namespace GuideBuilder.Rendering.Blocks;
 /// <summary>Hazards as panels under their signal word: what it is, what it does, how to avoid it, when to stop.</summary>
 internal static class HazardPanels
 {
-    private const int MostOnCover = 5;
-    private const int Fatality = 5;
-
-    private static readonly ImmutableArray<string> WhoseHands = ["fatal-only-you", "fatal-shared", "fatal-crews"];
-
     /// <summary>Hazards that suspend everything else; nothing when there are none.</summary>
     internal static ImmutableArray<Block> StopSigns(Bindery bindery)
     {
@@ -17,25 +12,21 @@ internal static class HazardPanels
         return panels.IsEmpty ? [] : [new Block.Heading(1, null, Phrase.Of(bindery.Say("stop-heading"))), Make.Say(bindery, "stop-first"), .. Levels.Lower(panels, 1)];
     }
 
-    /// <summary>At most five, worst first, in short: what it is and when to stop; its own page says the rest.</summary>
-    internal static ImmutableArray<Block> Top(Bindery bindery) =>
-    [
-        .. Make.WorstFirst(bindery.Plan.Hazards).Take(MostOnCover).Select(h => h.Hazard.Item).Select(h =>
-            Under(bindery, h, Stop(bindery, h) is { IsEmpty: false } stop ? stop : [new Block.Prose(bindery.ReadLine(h.Cause))])),
-    ];
-
-    /// <summary>Everything that could kill, in a line each: the signal word, what it is, and when to stop. What the household alone can prevent comes first, then what it shares with the crews, then what is the crews' own.</summary>
-    internal static ImmutableArray<Block> Fatal(Bindery bindery)
+    /// <summary>While a stop sign stands, the line with which every page begins that does not show the signs themselves.</summary>
+    internal static ImmutableArray<Block> Notice(Bindery bindery)
     {
-        var fatal = Make.WorstFirst(bindery.Plan.Hazards).Select(h => h.Hazard.Item).Where(h => h.Before.Severity == Fatality).ToLookup(Hands);
-        return [.. WhoseHands.SelectMany(label => Make.Under(bindery, label, Make.List(fatal[label].Select(h => Short(bindery, h)))))];
+        ImmutableArray<Hazard> signs = [.. Make.WorstFirst(bindery.Plan.StopSigns).Select(h => h.Hazard.Item)];
+        return signs.IsEmpty ? [] :
+        [
+            new Block.DangerPanel(
+                null,
+                signs[0].Word,
+                Signal(bindery, signs[0].Word),
+                1,
+                Phrase.Join("; ", signs.Select(h => bindery.Link(h.Id))),
+                [new Block.Prose(bindery.Labels.Compose("stop-notice", ("number", WorstHazards.EmergencyNumber(bindery))))]),
+        ];
     }
-
-    private static string Hands(Hazard hazard) =>
-        WhoseHands[hazard.Controls.All(c => c.By == Party.Household) ? 0 : hazard.Controls.Any(c => c.By == Party.Household) ? 1 : 2];
-
-    private static Phrase Short(Bindery bindery, Hazard hazard) =>
-        Phrase.Of(new Inline.Strong(Phrase.Of(Signal(bindery, hazard.Word)))) + Phrase.Of(" ") + bindery.Link(hazard.Id) + Phrase.Of(". ") + StopWords(bindery, hazard);
 
     /// <summary>The register: a row a hazard, then a panel for those that could kill.</summary>
     internal static ImmutableArray<Block> Register(Bindery bindery) => Make.Grid(
@@ -44,19 +35,25 @@ internal static class HazardPanels
         ["column-hazard", "column-signal", "column-people", "column-before", "column-after"],
         Make.WorstFirst(bindery.Plan.Hazards).Select(h => Row(bindery, h.Hazard.Item)));
 
-    /// <summary>The hazards of a step, a panel for each signal word: a line a hazard with its stop trigger, so that the whole list is seen before the work; the page of each hazard says the rest.</summary>
-    internal static ImmutableArray<Block> Of(Bindery bindery, Step step) => Make.Under(
-        bindery,
-        "panel-here",
-        [.. Make.WorstFirst(bindery.Plan.Hazards.Where(h => step.Hazards.Contains(h.Hazard.Item.Id)))
+    /// <summary>The hazards of a step, gravest first and then as the step names them, a panel for each signal word: a line a hazard, so that the whole list is seen before the work; the page of each hazard says the rest.</summary>
+    internal static ImmutableArray<Block> Of(Bindery bindery, Step step) =>
+    [
+        .. Make.Gravest(bindery.Plan.Hazards.Where(h => step.Hazards.Contains(h.Hazard.Item.Id)))
+            .ThenBy(h => step.Hazards.IndexOf(h.Hazard.Item.Id))
             .Select(h => h.Hazard.Item)
             .GroupBy(h => h.Word)
-            .Select(g => new Block.DangerPanel(null, g.Key, Signal(bindery, g.Key), 1, Phrase.Empty, Make.List(g.Select(h => Line(bindery, h)))))]);
+            .Select(g => new Block.DangerPanel(null, g.Key, Signal(bindery, g.Key), 1, Phrase.Of(bindery.Say($"panel-{SignalNames.Of(g.Key)}")), Make.List(g.Select(h => Line(bindery, h, step.Party))))),
+    ];
 
-    private static Phrase Line(Bindery bindery, Hazard hazard) =>
-        Phrase.Of(new Inline.Strong(bindery.Link(hazard.Id))) + Phrase.Of(". ") + (hazard.StopWhen.IsEmpty ? bindery.ReadLine(hazard.Cause) : StopWords(bindery, hazard));
+    // What can kill says what its party does against it, as far as that party has a hold on it; anything else how it comes about.
+    private static Phrase Line(Bindery bindery, Hazard hazard, string party)
+    {
+        var says = hazard.Before.Severity < WorstHazards.Fatality ? hazard.Cause : (hazard.Controls.FirstOrDefault(c => c.By == party) ?? hazard.Controls[0]).What;
+        return Phrase.Of(new Inline.Strong(bindery.Link(hazard.Id))) + Phrase.Of(". ") + bindery.ReadLine(says) + Phrase.Of(" ") + StopWords(bindery, hazard);
+    }
 
-    private static string Signal(Bindery bindery, SignalWord word) => bindery.Say($"signal-{SignalNames.Of(word)}");
+    /// <summary>The signal word as it is printed.</summary>
+    internal static string Signal(Bindery bindery, SignalWord word) => bindery.Say($"signal-{SignalNames.Of(word)}");
 
     private static Block.DangerPanel Panel(Bindery bindery, Hazard hazard, ImmutableArray<HazardControl> controls) => Under(
         bindery,
@@ -71,14 +68,16 @@ internal static class HazardPanels
     internal static ImmutableArray<Block> Stop(Bindery bindery, Hazard hazard) =>
         hazard.StopWhen.IsEmpty ? [] : [new Block.Prose(StopWords(bindery, hazard))];
 
-    private static Phrase StopWords(Bindery bindery, Hazard hazard) =>
+    /// <summary>When to stop, as words; empty where the hazard does not say.</summary>
+    internal static Phrase StopWords(Bindery bindery, Hazard hazard) =>
         hazard.StopWhen.IsEmpty ? Phrase.Empty : Phrase.Of(new Inline.Strong(Phrase.Of(bindery.Say("stop-when") + " "))) + bindery.ReadLine(hazard.StopWhen);
 
     /// <summary>Severity and likelihood in words and figures.</summary>
     internal static string Score(Bindery bindery, RiskScore score) =>
         bindery.Say("risk-score", ("severity", bindery.Say(Invariant($"severity-{score.Severity}"))), ("likelihood", bindery.Say(Invariant($"likelihood-{score.Likelihood}"))));
 
-    private static Block.DangerPanel Under(Bindery bindery, Hazard hazard, ImmutableArray<Block> text) =>
+    /// <summary>A text under the hazard's signal word and its title.</summary>
+    internal static Block.DangerPanel Under(Bindery bindery, Hazard hazard, ImmutableArray<Block> text) =>
         new(null, hazard.Word, Signal(bindery, hazard.Word), 1, bindery.Link(hazard.Id), text);
 
     private static GridRow Row(Bindery bindery, Hazard hazard) => Make.Row(

@@ -35,16 +35,26 @@ internal static class Make
     /// <summary>A row of a table.</summary>
     internal static GridRow Row(string? anchor, params Phrase[] cells) => new(anchor, [.. cells]);
 
-    /// <summary>The steps that still have to be done, by their earliest start, then in guidance order.</summary>
-    internal static IEnumerable<PlannedStep> Ahead(Plan plan) =>
-        plan.Steps.Where(s => s.Step.IsPresent && (s.Dates is { Done: false } || (plan.IsBeyond && s.Dates is null))).OrderBy(s => s.Dates?.EarliestStart ?? LocalDate.MaxIsoValue);
+    /// <summary>The steps that still have to be done, in the order of their dates; while a stop sign stands, those that deal with it.</summary>
+    internal static IEnumerable<PlannedStep> Ahead(Plan plan) => StepBlocks.InOrder(plan).Where(s => IsAhead(plan, s));
 
-    /// <summary>Present hazards, worst first: severity before likelihood, then in guidance order.</summary>
-    internal static IEnumerable<PlannedHazard> WorstFirst(IEnumerable<PlannedHazard> hazards) =>
+    private static bool IsAhead(Plan plan, PlannedStep step) =>
+        plan.IsSuspended ? plan.StopSteps.Contains(step.Step.Item.Id) : step.Dates is { Done: false } || (plan.IsBeyond && step.Dates is null);
+
+    /// <summary>Present hazards: those that come first where they are settled, then worst first. Of the same severity what is settled stands before what may apply, then likelihood decides, then guidance order.</summary>
+    internal static IOrderedEnumerable<PlannedHazard> WorstFirst(IEnumerable<PlannedHazard> hazards) =>
+        Gravest(hazards).ThenByDescending(h => h.Hazard.Item.Before.Score);
+
+    /// <summary>The same without likelihood, for lists that have an order of their own.</summary>
+    internal static IOrderedEnumerable<PlannedHazard> Gravest(IEnumerable<PlannedHazard> hazards) =>
         hazards.Where(h => h.Hazard.IsPresent)
-            .OrderByDescending(h => h.Hazard.Item.Word)
+            .OrderByDescending(h => IsFirst(h.Hazard))
+            .ThenByDescending(h => h.Hazard.Item.Word)
             .ThenByDescending(h => h.Hazard.Item.Before.Severity)
-            .ThenByDescending(h => h.Hazard.Item.Before.Score);
+            .ThenByDescending(h => h.Hazard.State);
+
+    /// <summary>Whether it stands before all others in this home.</summary>
+    internal static bool IsFirst(Planned<Hazard> hazard) => hazard is { State: ItemState.Settled, Item.ComesFirst: true };
 
     // A head that ends in # is a column of figures.
     private static GridColumn Column(Bindery bindery, string head) => head.EndsWith('#') ? new(bindery.Say(head[..^1]), true) : new(bindery.Say(head));

@@ -14,7 +14,8 @@ internal static class MoneyBlocks
         var rows = added.Select(c => Row(bindery, c)).ToList();
         return
         [
-            .. Make.Grid(bindery, "costs-caption", ["column-line", "column-invoiced-by", "column-net#", "column-vat#", "column-gross#", "column-range"], rows.Count == 0 || bindery.Plan.IsBeyond ? rows : [.. rows, Sum(bindery, added)]),
+            .. Make.Grid(bindery, "costs-caption", ["column-line", "column-invoiced-by", "column-net#", "column-vat#", "column-gross#", "column-range"], rows.Count == 0 || !bindery.Plan.IsCounted ? rows : [.. rows, Sum(bindery, added)]),
+            .. rows.Count == 0 || bindery.Plan is not { IsCounted: true, Chances.Cost: { } cost } || cost.P10 == cost.P90 ? ImmutableArray<Block>.Empty : [SumWords(bindery, cost)],
             .. Make.Under(bindery, "costs-open", Open(bindery, open)),
             .. Make.Under(bindery, "events-head", EventBlocks.Of(bindery)),
             .. added.Where(c => !c.Cost.Item.About.IsEmpty).Select(c => About(bindery, c)),
@@ -83,6 +84,19 @@ internal static class MoneyBlocks
         _ => null,
     };
 
+    // Why the sum of the table is another than the middle of the range, and which of the two to have at hand.
+    private static Block SumWords(Bindery bindery, QuantileRange<decimal> cost)
+    {
+        var currency = bindery.Plan.Money.Currency;
+        return Make.Say(bindery, bindery.Plan.Money.Base > cost.P90 ? "cost-sum-words-dear" : "cost-sum-words", ("middle", Figures.Exact(Figures.Near(cost.P50), currency)), ("high", Figures.Exact(Figures.Up(cost.P90), currency)), ("year", Invariant($"{PriceYear(bindery)}")));
+    }
+
+    // The year in whose money the lines are: the newest of their indices.
+    private static int PriceYear(Bindery bindery) => bindery.Plan.Costs.Where(c => c.Added)
+        .Select(c => bindery.Guidance.Tables.Indexes.Where(i => i.Id == c.Price.Index).SelectMany(i => i.ByYear.Keys).DefaultIfEmpty(c.Price.Year).Max())
+        .DefaultIfEmpty(0)
+        .Min();
+
     private static GridRow Sum(Bindery bindery, List<PlannedCost> added)
     {
         var currency = bindery.Plan.Money.Currency;
@@ -106,11 +120,15 @@ internal static class MoneyBlocks
     private static SideLine Basis(Bindery bindery, PlannedCost cost) =>
         Sides.Line(bindery, "left-figure", Phrase.Of(cost.Quotation is null ? $"{bindery.Say(Marks.LabelOf(cost.Price.Basis.Mark))}. {bindery.Say("prices-of-year", ("0", Invariant($"{cost.Price.Year}")))}" : bindery.Say("cost-quoted")));
 
+    // A quotation past its term that nothing in the plan stands on any more.
+    private static bool IsRunOut(Bindery bindery, Paper paper) =>
+        paper is { Kind: PaperKind.Quotation, ValidUntil: { } last } && last < bindery.Plan.Occasion.Today && bindery.Plan.QuotationChecks.All(c => c.Paper != paper);
+
     private static GridRow Paper(Bindery bindery, Paper paper) => Make.Row(
         null,
         Phrase.Of(bindery.Say($"paper-{Marks.NameOf(paper.Kind)}") + (paper.Reference is { Length: > 0 } reference ? " " + reference : "")),
         paper.From is { } from ? bindery.Link(from) : Phrase.Empty,
         paper.Dated is { } dated ? bindery.Dates.Say(dated) : Phrase.Empty,
-        paper.ValidUntil is { } until ? bindery.Dates.Say(until) : Phrase.Empty,
+        paper.ValidUntil is { } until ? IsRunOut(bindery, paper) ? bindery.Labels.Compose("paper-run-out", ("date", bindery.Dates.Say(until))) : bindery.Dates.Say(until) : Phrase.Empty,
         Phrase.Of(paper.Amount is { } amount ? bindery.Answers.Say(amount, null) : ""));
 }

@@ -9,15 +9,15 @@ internal static class OpenBlocks
     private const int Named = 3;
     private const int OnFirstPage = 40;
 
-    /// <summary>The unknown answers that matter most, three of them.</summary>
-    internal static ImmutableArray<Block> FindOutFirst(Bindery bindery) =>
+    /// <summary>The unknown answers that matter most, three of them; while a stop sign stands, that this waits.</summary>
+    internal static ImmutableArray<Block> FindOutFirst(Bindery bindery) => bindery.Plan.IsSuspended ? [Make.Say(bindery, "stop-finding-out")] :
     [
         .. bindery.Plan.FindOutFirst.Take(Shown).Select(f => new Block.Entry(
             null,
             1,
-            bindery.Link(f.Question),
-            [.. bindery.Read(f.Question.HowToFindOut)],
-            [Decides(bindery, f.Open)])),
+            Bindery.Link(f.Question.Name, bindery.ReadLine(f.Question.Wording)),
+            [.. bindery.Read(f.Question.HowToFindOut), .. bindery.Read(f.Question.WhatItDecides)],
+            [.. Teller(bindery, f.Question)])),
     ];
 
     /// <summary>The open questions that matter most, at home here, and in one line what changes nothing.</summary>
@@ -51,7 +51,13 @@ internal static class OpenBlocks
         bindery,
         "assumptions-caption",
         ["column-question", "column-assumed"],
-        bindery.Plan.Assumptions.Select(a => Make.Row(null, bindery.Link(a.Question), Phrase.Of(bindery.Answers.Say(a.Value, a.Question)))));
+        bindery.Plan.Assumptions.Where(a => !Outranking(bindery).Contains(a.Question.Name)).Select(a => Make.Row(null, bindery.Link(a.Question), Phrase.Of(bindery.Answers.Say(a.Value, a.Question)))));
+
+    // Where such an answer is missing the plan takes the common figure of the link itself, which its step tells.
+    private static FrozenSet<string> Outranking(Bindery bindery) => bindery.Guidance.Steps.SelectMany(s => s.After.Select(l => l.Or).Concat(s.NoLaterThan.Select(l => l.Or)))
+        .Concat(bindery.Guidance.Meetings.SelectMany(m => m.Crews).Select(c => c.Or))
+        .OfType<string>()
+        .ToFrozenSet(StringComparer.Ordinal);
 
     private static ImmutableArray<Block> Idle(Bindery bindery) => bindery.Plan.Idle.IsEmpty
         ? []
@@ -60,20 +66,26 @@ internal static class OpenBlocks
     private static Block.Entry Entry(Bindery bindery, OpenQuestion open, ImmutableArray<Block> table)
     {
         var question = open.Question;
-        ImmutableArray<SideLine> tell = question.WhoCanTell.IsEmpty ? [] : [Sides.Line(bindery, "left-who-can-tell", bindery.ReadLine(question.WhoCanTell))];
         return new Block.Entry(
             question.Name,
             1,
-            bindery.Words(question.Label),
-            [.. bindery.Read(question.Wording), .. bindery.Read(question.HowToFindOut), .. bindery.Read(question.WhatItDecides), .. table],
-            [.. tell, Decides(bindery, open)]);
+            bindery.ReadLine(question.Wording),
+            [.. bindery.Read(question.HowToFindOut), .. bindery.Read(question.WhatItDecides), .. table],
+            [.. Teller(bindery, question), Decides(bindery, open)]);
     }
 
+    private static IEnumerable<SideLine> Teller(Bindery bindery, Question question) =>
+        question.WhoCanTell.IsEmpty ? [] : [Sides.Line(bindery, "left-who-can-tell", bindery.ReadLine(question.WhoCanTell))];
+
+    // Few items by name; many only by their kinds, since the table beside it names what matters.
     private static SideLine Decides(Bindery bindery, OpenQuestion open)
     {
-        var more = open.WouldSettle.Length - Named;
-        var named = Phrase.Join(", ", open.WouldSettle.Take(Named).Select(i => bindery.Link(i.Id)));
-        var rest = more > 0 ? Phrase.Of(bindery.Labels.Count("settles-more", more)) : Phrase.Empty;
-        return Sides.Line(bindery, "left-settles", named.IsEmpty ? Phrase.Of(bindery.Say("settles-nothing")) : named + rest);
+        var kinds = open.WouldSettle.CountBy(i => i.Kind, StringComparer.Ordinal).Select(k => bindery.Labels.Count("settles-" + k.Key, k.Value));
+        return Sides.Line(bindery, "left-settles", open.WouldSettle.Length switch
+        {
+            0 => Phrase.Of(bindery.Say("settles-nothing")),
+            <= Named => Phrase.Join(", ", open.WouldSettle.Select(i => bindery.Link(i.Id))),
+            _ => Phrase.Of(string.Join(", ", kinds)),
+        });
     }
 }

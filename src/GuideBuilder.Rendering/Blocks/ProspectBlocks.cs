@@ -13,7 +13,8 @@ internal static class ProspectBlocks
         return
         [
             .. schedule.LastSafe is { } safe ? [new Block.Prose(LastSafe(bindery, safe))] : ImmutableArray<Block>.Empty,
-            .. missed ? [new Block.Prose(Change(bindery, schedule))] : ImmutableArray<Block>.Empty,
+            .. missed ? [new Block.Prose(Change(bindery, schedule.Change, "change-none"))] : ImmutableArray<Block>.Empty,
+            .. LimitBlocks.All(bindery),
             .. Make.Under(bindery, "prospect-chain", Make.List(schedule.DrivingSteps.Select(id => Link(bindery, id)), numbered: true)),
             .. ByRule(bindery),
         ];
@@ -23,10 +24,11 @@ internal static class ProspectBlocks
     internal static ImmutableArray<Block> InShort(Bindery bindery)
     {
         var schedule = bindery.Plan.Schedule;
-        return schedule.Feasibility is not (Feasibility.OnlyIfQuick or Feasibility.NotPossible) ? [] :
+        return schedule.Feasibility is not (Feasibility.OnlyIfQuick or Feasibility.NotPossible) ? LimitBlocks.All(bindery) :
         [
+            .. LimitBlocks.All(bindery),
             new Block.Prose(bindery.Labels.Compose("prospect-why", ("chain", Phrase.Join("; ", schedule.DrivingSteps.Select(bindery.Link))))),
-            new Block.Prose(Change(bindery, schedule)),
+            new Block.Prose(Change(bindery, schedule.Change, "change-none")),
         ];
     }
 
@@ -61,13 +63,14 @@ internal static class ProspectBlocks
         return said + Decided(bindery, dates, id, bindery.Items.Step(id)!.Step.Item.Party);
     }
 
-    private static Phrase Change(Bindery bindery, Schedule schedule) => schedule.Change is not { } change
-        ? Phrase.Of(bindery.Say("change-none"))
+    /// <summary>The smallest single change, or that there is none.</summary>
+    internal static Phrase Change(Bindery bindery, SmallestChange? smallest, string none) => smallest is not { } change
+        ? Phrase.Of(bindery.Say(none))
         : bindery.Labels.Compose(
             LabelOf(change.Of),
             ("step", change.Step is { } step ? bindery.Link(step) : Phrase.Empty),
             ("other", change.Other is { } other ? bindery.Link(other) : Phrase.Empty),
-            ("date", bindery.Dates.Say(schedule.NeededBy!.Value.PlusDays(change.Days))),
+            ("date", bindery.Plan.Schedule.NeededBy is { } day ? bindery.Dates.Say(day.PlusDays(change.Days)) : Phrase.Empty),
             ("days", Phrase.Of($"{Figures.Plain(change.Days)} {bindery.Labels.Count("unit-day", change.Days)}")));
 
     private static string? LabelOf(Decider decider) => decider switch

@@ -11,6 +11,16 @@ internal static class QuotationBlocks
         .. bindery.Plan.QuotationChecks.Select(c => new Block.Entry(null, 1, Title(bindery, c.Paper), [new Block.Prose(Phrase.Of(Said(bindery, c)))], Lines(bindery, c))),
     ];
 
+    /// <summary>The same for Money, where it is read before anything is paid; nothing in the public edition.</summary>
+    internal static ImmutableArray<Block> OnMoney(Bindery bindery) =>
+        bindery.Plan.Occasion.Edition == EditionKind.Public ? [] : Make.Under(bindery, "quotations-head", Of(bindery));
+
+    /// <summary>For the cover: each quotation outside our range, in a sentence.</summary>
+    internal static ImmutableArray<Block> Outside(Bindery bindery) => bindery.Plan.Occasion.Edition == EditionKind.Public ? [] :
+    [
+        .. bindery.Plan.QuotationChecks.Where(c => c.Position != RangePosition.Inside).Select(c => new Block.Prose(Title(bindery, c.Paper) + Phrase.Of(": " + Said(bindery, c)))),
+    ];
+
     private static Phrase Title(Bindery bindery, Paper paper) =>
         bindery.Labels.Compose("quotation-from", ("from", paper.From is { } from ? bindery.Link(from) : Phrase.Of(bindery.Say("paper-quotation"))));
 
@@ -34,6 +44,7 @@ internal static class QuotationBlocks
         return
         [
             Sides.Line(bindery, "quotation-covers", Phrase.Join(", ", check.Lines.Select(bindery.Link))),
+            .. check.Paper.Goods is null ? ImmutableArray<SideLine>.Empty : [Sides.Line(bindery, "quotation-vat", Phrase.Of(Figures.Percent(bindery.Items.Cost(check.Lines[0])!.VatShare)))],
             .. left.Count == 0 ? ImmutableArray<SideLine>.Empty : [Sides.Line(bindery, "quotation-leaves-out", Phrase.Join(", ", left))],
             .. beside.Count == 0 ? ImmutableArray<SideLine>.Empty : [Sides.Line(bindery, "quotation-still-to-pay", Phrase.Join(", ", beside))],
         ];

@@ -36,9 +36,18 @@ internal static class Sides
     /// <summary>When a step can run, and by when to book it.</summary>
     internal static SideLine When(Bindery bindery, PlannedStep step) => Line(bindery, "left-when", Dated(bindery, step));
 
+    /// <summary>The same, with the day after which the wished date, or the plan's own finish, is lost.</summary>
+    internal static SideLine WhenAtLatest(Bindery bindery, PlannedStep step) =>
+        step.Dates is { Done: false, DateGiven: null } dates && dates.LatestFinish > dates.EarliestFinish
+            ? Line(bindery, "left-when", Dated(bindery, step) + bindery.Labels.Compose("date-at-latest", ("date", bindery.Dates.SayShort(dates.LatestFinish))))
+            : When(bindery, step);
+
     /// <summary>The letter that goes with a step; nothing when there is none or it has nothing to say.</summary>
-    internal static ImmutableArray<SideLine> Letter(Bindery bindery, Step step) =>
-        step.Letter is { } id && !bindery.LeftOut.Contains(id) ? [Line(bindery, "left-letter", CoverBlocks.LetterLink(bindery, id))] : [];
+    internal static ImmutableArray<SideLine> Letter(Bindery bindery, Step step) => step.Letter is { } id ? LetterOf(bindery, id) : [];
+
+    /// <summary>A letter by its id; nothing when this plan has none of that id.</summary>
+    internal static ImmutableArray<SideLine> LetterOf(Bindery bindery, string id) =>
+        !bindery.LeftOut.Contains(id) && bindery.Guidance.Letters.Any(l => l.Id == id) ? [Line(bindery, "left-letter", CoverBlocks.LetterLink(bindery, id))] : [];
 
     /// <summary>Settled, or what would settle it.</summary>
     internal static SideLine HowSure(Bindery bindery, ItemState state, Because because, int most = int.MaxValue) => Line(bindery, "left-how-sure", state switch
@@ -81,11 +90,13 @@ internal static class Sides
     private static Phrase Said(Bindery bindery, Because because) =>
         because.Reason.IsEmpty ? Phrase.Of(bindery.Say("because-nothing")) : bindery.ReadLine(ReasonOf(bindery, because));
 
-    /// <summary>What a dated step has to spare: only a step of the driving chain is said to decide the finish.</summary>
+    /// <summary>What a dated step has to spare: only a step of the driving chain is said to decide the finish, and the turns of a meeting have it in common.</summary>
     internal static string Spare(Bindery bindery, PlannedStep step)
     {
-        var spare = step.Dates!.TotalFloat;
-        return bindery.Plan.Schedule.DrivingSteps.Contains(step.Step.Item.Id) ? bindery.Say("spare-decides")
+        var together = step.Step.Item.Meeting is not { } meeting ? [step] : bindery.Plan.Steps.Where(s => s.Step.Item.Meeting == meeting && s.Dates is { Done: false }).DefaultIfEmpty(step).ToArray();
+        var spare = together.Min(s => s.Dates!.TotalFloat);
+        return together.Any(s => bindery.Plan.Schedule.DrivingSteps.Contains(s.Step.Item.Id))
+                ? bindery.Plan.Schedule.NeededBy is not null && spare > 0 ? bindery.Say("spare-decides-until", ("date", bindery.Dates.Short(together.Min(s => s.Dates!.LatestFinish)))) : bindery.Say("spare-decides")
             : spare <= 0 ? bindery.Say("spare-nothing")
             : $"{Figures.Plain(spare)} {bindery.Labels.Count("unit-working-day", spare)}";
     }
@@ -104,7 +115,7 @@ internal static class Sides
     {
         if (step.Dates is not { } dates)
         {
-            return Phrase.Of(bindery.Say("date-open"));
+            return Phrase.Of(bindery.Say(!bindery.Plan.IsSuspended ? "date-open" : bindery.Plan.StopSteps.Contains(step.Step.Item.Id) ? "date-now" : "date-suspended"));
         }
 
         if (dates.Done)

@@ -42,12 +42,12 @@ internal static class SinceBlocks
             yield return bindery.Labels.Compose("since-way", ("old", Title(bindery, earlier.Way)), ("new", bindery.Link(plan.ChosenWay.Item.Id))) + cause;
         }
 
-        if (!plan.IsBeyond && earlier.Cost is { } cost && cost != plan.Money.Gross.Likely)
+        if (plan.IsCounted && earlier.Cost is { } cost && cost != plan.Money.Gross.Likely)
         {
             yield return bindery.Labels.Compose("since-cost", ("old", Sum(cost)), ("new", Sum(plan.Money.Gross.Likely))) + cause;
         }
 
-        if (!plan.IsBeyond && earlier.Finish is { } finish && finish != plan.Schedule.Finish.Likely)
+        if (plan.IsCounted && earlier.Finish is { } finish && finish != plan.Schedule.Finish.Likely)
         {
             yield return bindery.Labels.Compose("since-finish", ("old", bindery.Dates.SayShort(finish)), ("new", bindery.Dates.SayShort(plan.Schedule.Finish.Likely))) + cause;
         }

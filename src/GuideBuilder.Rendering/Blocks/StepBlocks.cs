@@ -6,7 +6,7 @@ namespace GuideBuilder.Rendering.Blocks;
 internal static class StepBlocks
 {
     // The step's own page names them all.
-    private const int QuestionsNamed = 2;
+    private const int QuestionsNamed = 1;
 
     /// <summary>The present steps that have no date, which the calendar therefore leaves out: those that only may apply, and in a plan without dates all of them.</summary>
     internal static ImmutableArray<Block> Undated(Bindery bindery)
@@ -15,9 +15,12 @@ internal static class StepBlocks
         return undated.Count == 0 ? [] : Make.Under(bindery, "undated-head", Make.Grid(bindery, "undated-caption", ["column-step", "column-who", "column-settled-by"], undated.Select(s => Row(bindery, s))));
     }
 
-    /// <summary>The household's steps as boxes to tick, each with its link and what shows that it is done.</summary>
-    internal static ImmutableArray<Block> Duties(Bindery bindery) =>
-        [.. InOrder(bindery.Plan).Where(s => s.Step.Item.IsDuty).Select(s => Duty(bindery, s))];
+    /// <summary>The household's steps as boxes to tick, each with its link and what shows that it is done; while a stop sign stands all but those that deal with it are only named.</summary>
+    internal static ImmutableArray<Block> Duties(Bindery bindery)
+    {
+        var duties = InOrder(bindery.Plan).Where(s => s.Step.Item.IsDuty).ToLookup(s => !bindery.Plan.IsSuspended || bindery.Plan.StopSteps.Contains(s.Step.Item.Id));
+        return [.. duties[true].Select(s => Duty(bindery, s)), .. Make.Under(bindery, "duties-wait", Make.List(duties[false].Select(s => bindery.Link(s.Step.Item.Id))))];
+    }
 
     /// <summary>Steps while the house is without supply, and how long that is.</summary>
     internal static ImmutableArray<Block> OffSupply(Bindery bindery) =>
@@ -26,9 +29,9 @@ internal static class StepBlocks
         .. Make.List(InOrder(bindery.Plan).Where(s => s.Step.Item.SupplyOff).Select(s => DarkStep(bindery, s.Step.Item.Id))),
     ];
 
-    /// <summary>Present steps: dated ones by their earliest start, then undated ones.</summary>
+    /// <summary>Present steps: dated ones by their earliest start, those of a works day by their turns, then undated ones.</summary>
     internal static IEnumerable<PlannedStep> InOrder(Plan plan) =>
-        plan.Steps.Where(s => s.Step.IsPresent).OrderBy(s => s.Dates?.EarliestStart ?? LocalDate.MaxIsoValue).ThenBy(s => s.Dates?.EarliestFinish ?? LocalDate.MaxIsoValue);
+        TurnOrder.Of(plan.Steps.Where(s => s.Step.IsPresent).OrderBy(s => s.Dates?.EarliestStart ?? LocalDate.MaxIsoValue).ThenBy(s => s.Dates?.EarliestFinish ?? LocalDate.MaxIsoValue), byDay: true);
 
     private static Phrase DarkStep(Bindery bindery, string id) =>
         DayBlocks.IsInTimetable(bindery, id) ? bindery.Link(id) : bindery.Labels.Compose("off-supply-may", ("step", bindery.Link(id)));

@@ -53,7 +53,9 @@ internal static class WayBlocks
     }
 
     private static Phrase Name(Bindery bindery, PlannedWay way) =>
-        bindery.Link(way.Way.Item.Id) + (way.Way.Item.Id == bindery.Plan.ChosenWay.Item.Id ? Phrase.Of(bindery.Say("way-chosen")) : Phrase.Empty);
+        bindery.Link(way.Way.Item.Id)
+        + (way.Way.Because.Truth == Truth.Fails ? Phrase.Of(bindery.Say("way-not-wished")) : Phrase.Empty)
+        + (way.Way.Item.Id == bindery.Plan.ChosenWay.Item.Id ? Phrase.Of(bindery.Say("way-chosen")) : Phrase.Empty);
 
     private static Phrase Hours(Bindery bindery, ThreePoint hours) => Phrase.Of(bindery.Ranges.Hours(Figures.Whole(hours)));
 

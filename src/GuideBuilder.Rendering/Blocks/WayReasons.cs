@@ -11,11 +11,18 @@ internal static class WayReasons
         var chosen = bindery.Plan.ChosenWay;
         return Make.List(
         [
-            Phrase.Of(bindery.Say(IsWished(bindery, chosen.Item.Id) ? "way-why-asked" : chosen.State == ItemState.Settled ? "way-why-settled" : "way-why-open")),
+            Phrase.Of(bindery.Say(IsWished(bindery, chosen.Item.Id) ? "way-why-asked" : Why(chosen.Because.Truth))),
             bindery.ReadLine(chosen.Because.Reason),
             Phrase.Of(Beside(bindery, chosen.Item.Id)),
         ]);
     }
+
+    private static string Why(Truth meetsWish) => meetsWish switch
+    {
+        Truth.Holds => "way-why-settled",
+        Truth.Open => "way-why-open",
+        _ => "way-why-left",
+    };
 
     private static bool IsWished(Bindery bindery, string way) =>
         bindery.Plan.Answers.ByName.GetValueOrDefault("wish.way") is { Standing: Standing.Known, Value: Value.Option wished } && wished.Id == way;
@@ -24,9 +31,9 @@ internal static class WayReasons
     {
         var all = bindery.Plan.Ways.Where(w => w.Figures is not null).ToList();
         var others = all.Where(w => w.Way.Item.Id != chosen).Select(w => w.Figures!).ToList();
-        if (others.Count == 0 || bindery.Plan.IsBeyond)
+        if (others.Count == 0 || !bindery.Plan.IsCounted)
         {
-            return bindery.Say(others.Count == 0 ? "way-why-alone" : "figure-beyond");
+            return others.Count == 0 ? bindery.Say("way-why-alone") : bindery.NotTold;
         }
 
         var own = all.First(w => w.Way.Item.Id == chosen).Figures!;

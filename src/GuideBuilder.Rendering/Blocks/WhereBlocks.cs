@@ -9,13 +9,13 @@ internal static class WhereBlocks
     private const int NextShown = 5;
     private const int NextInShort = 3;
 
-    /// <summary>For the cover: done so far, the last happenings, what is late and, once something has happened, what is next; why the wished day is missed; whether the works day may be fixed; and what is open before a payment.</summary>
+    /// <summary>For the cover: done so far, the last happenings, what is late and, once something has happened, what is next; why the wished day is missed; and whether the works day may be fixed.</summary>
     internal static ImmutableArray<Block> InShort(Bindery bindery)
     {
-        var (plan, where) = (bindery.Plan, bindery.Plan.Whereabouts);
-        if (plan.Occasion.Edition == EditionKind.Public)
+        var plan = bindery.Plan;
+        if (plan.Occasion.Edition == EditionKind.Public || plan.IsSuspended)
         {
-            return [];
+            return SoFar(bindery);
         }
 
         return
@@ -24,9 +24,12 @@ internal static class WhereBlocks
             .. plan.Answers.Log.IsEmpty ? [] : Ahead(bindery, NextInShort),
             .. ProspectBlocks.InShort(bindery),
             .. Held(bindery),
-            .. where.Gates.Where(g => g.State != GateState.Done).Select(g => g.Payment).Distinct(StringComparer.Ordinal).SelectMany(p => Make.Under(bindery, "gates-head", GatesInShort(bindery, p))),
         ];
     }
+
+    /// <summary>For the cover: what is still open before each payment, by whoever answers it; while a stop sign stands, that nothing is to be paid.</summary>
+    internal static ImmutableArray<Block> BeforeYouPay(Bindery bindery) => bindery.Plan.IsSuspended ? [Make.Say(bindery, "stop-pay-nothing")] :
+        bindery.Plan.Whereabouts.Gates.Select(g => g.Payment).Distinct(StringComparer.Ordinal).SelectMany(p => GatesInShort(bindery, p)).ToImmutableArray() is { IsEmpty: false } gates ? [.. gates, .. QuotationBlocks.Outside(bindery)] : [Make.Say(bindery, "gates-no-payment")];
 
     private static ImmutableArray<Block> SoFar(Bindery bindery)
     {
@@ -44,7 +47,7 @@ internal static class WhereBlocks
     internal static ImmutableArray<Block> WhereYouAre(Bindery bindery)
     {
         var where = bindery.Plan.Whereabouts;
-        return
+        return bindery.Plan.IsSuspended ? SoFar(bindery) :
         [
             .. SoFar(bindery),
             .. Ahead(bindery, NextShown),
@@ -64,24 +67,29 @@ internal static class WhereBlocks
         ];
     }
 
-    // The same in few lines: a line for all gates that stand alike.
+    // The same by whoever answers, the household first: a line for each gate, and what may not apply at the end of each.
     private static ImmutableArray<Block> GatesInShort(Bindery bindery, string payment)
     {
         var open = OpenBefore(bindery, payment);
+        string PartyOf(Gate gate) => bindery.Items.Step(gate.Step)!.Step.Item.Party;
+        var byParty = open.GroupBy(PartyOf, StringComparer.Ordinal).OrderByDescending(g => g.Key == Party.Household);
         return
         [
             Lead(bindery, payment, open),
-            .. Make.List(open.GroupBy(g => g.State).Select(g => bindery.Labels.Compose("gates-line", ("state", Phrase.Of(bindery.Say(LabelOf(g.Key)))), ("gates", Phrase.Join("; ", g.Select(o => bindery.Link(o.Step))))))),
+            .. open.Count == 0 ? ImmutableArray<Block>.Empty : [new Block.Definitions([.. byParty.Select(g => new Definition(null, bindery.Link(g.Key), Make.List(g.OrderBy(o => o.State == GateState.MayApply).Select(o => Line(bindery, o)))))])],
         ];
     }
+
+    private static Phrase Line(Bindery bindery, Gate gate) =>
+        gate.State == GateState.MayApply ? bindery.Labels.Compose("gate-if-it-applies", ("step", bindery.Link(gate.Step))) : bindery.Link(gate.Step);
 
     private static List<Gate> OpenBefore(Bindery bindery, string payment) => [.. bindery.Plan.Whereabouts.Gates.Where(g => g.Payment == payment && g.State != GateState.Done)];
 
     private static Block.Prose Lead(Bindery bindery, string payment, List<Gate> open)
     {
         var paid = bindery.Items.Step(payment) is { Dates.Done: true };
-        var lead = open.Count == 0 ? "gates-none" : paid ? "gates-taken" : "gates-open";
-        return new(bindery.Labels.Compose(lead, ("step", bindery.Link(payment)), ("count", Count(open.Count)), ("sum", Sum(bindery, payment))));
+        var lead = open.Count == 0 ? "gates-none" : paid ? "gates-taken" : open.Exists(g => g.State == GateState.MayApply) ? "gates-open-some" : "gates-open";
+        return new(bindery.Labels.Compose(lead, ("step", bindery.Link(payment)), ("count", Count(open.Count)), ("some", Count(open.Count(g => g.State == GateState.MayApply))), ("sum", Sum(bindery, payment))));
     }
 
     private static ImmutableArray<Block> Ahead(Bindery bindery, int shown)
@@ -89,7 +97,7 @@ internal static class WhereBlocks
         var where = bindery.Plan.Whereabouts;
         return
         [
-            .. Make.Under(bindery, "where-conflicts", Make.List(where.Conflicts.Select(c => Conflict(bindery, c)))),
+            .. Make.Under(bindery, "where-conflicts", Make.List(where.Conflicts.DistinctBy(c => (bindery.Items.Step(c.Step)?.Step.Item.Meeting ?? c.Step, c.Given)).Select(c => Conflict(bindery, c)))),
             .. Make.Under(bindery, "where-next", Make.List(where.Next.Take(shown).Select(n => Next(bindery, n)))),
         ];
     }
@@ -121,14 +129,14 @@ internal static class WhereBlocks
     };
 
     private static Phrase Conflict(Bindery bindery, DateConflict conflict) => bindery.Labels.Compose(
-        conflict.Earliest is null ? "conflict-closed" : "conflict-earliest",
+        conflict.Earliest is null ? "conflict-closed" : conflict.Chain.IsEmpty ? "conflict-alone" : "conflict-earliest",
         ("step", bindery.Link(conflict.Step)),
         ("date", bindery.Dates.Say(conflict.Given)),
         ("earliest", conflict.Earliest is { } day ? bindery.Dates.Say(day) : Phrase.Empty),
         ("chain", Phrase.Join(", ", conflict.Chain.Select(bindery.Link))));
 
     private static Phrase Next(Bindery bindery, NextItem next) => bindery.Labels.Compose(
-        "next-by", ("step", bindery.Link(next.Step)), ("who", bindery.Link(bindery.Items.Step(next.Step)!.Step.Item.Party)), ("date", bindery.Dates.Say(next.By)));
+        bindery.Plan.Schedule.NeededBy is null ? "next-keeps" : "next-by", ("step", bindery.Link(next.Step)), ("who", bindery.Link(bindery.Items.Step(next.Step)!.Step.Item.Party)), ("date", bindery.Dates.Say(next.By)));
 
     private static GridRow Row(Bindery bindery, Gate gate) => Make.Row(
         null,
@@ -145,12 +153,9 @@ internal static class WhereBlocks
         _ => throw new UnreachableException(),
     };
 
-    // What the lines come to that fall due with the payment and are added up.
-    private static Phrase Sum(Bindery bindery, string payment)
-    {
-        var costs = bindery.Items.Step(payment)!.Step.Item.Costs.Select(bindery.Items.Cost).OfType<PlannedCost>().Where(c => c.Added).Select(c => c.Gross).ToList();
-        return Phrase.Of(costs.Count == 0 || bindery.Plan.IsBeyond ? bindery.Say("sum-not-known") : bindery.Money(costs.Aggregate(ThreePoint.Zero, ThreePoint.Add)));
-    }
+    // What the lines that fall due with the payment come to in the trials.
+    private static Phrase Sum(Bindery bindery, string payment) =>
+        Phrase.Of(bindery.Plan is { IsCounted: true } plan && plan.Whereabouts.Payments.FirstOrDefault(p => p.Step == payment) is { Sum: { High: > 0 } sum } ? bindery.Ranges.Half(sum, plan.Money.Currency) : bindery.Say("sum-not-known"));
 
     private static Phrase Count(int number) => Phrase.Of(Figures.Plain(number));
 }

@@ -40,6 +40,7 @@ internal static partial class Uses
     {
         FactRule fact => fact.Rows.SelectMany(r => r.When.Names),
         Step step => [.. step.Costs, .. step.Hazards, .. step.Needs, .. Optional(step.Letter), .. step.MayHappen.SelectMany(m => m.AppliesIf.Names.Concat(m.Costs).Concat(m.Basis.Sources)), .. step.After.SelectMany(a => Optional(a.Or)), .. step.NoLaterThan.SelectMany(l => Optional(l.Or))],
+        Way way => way.MeetsWishIf.Names,
         Cost cost => [cost.Price, .. Optional(cost.Quantity)],
         Clock clock => Optional(clock.Letter),
         _ => [],

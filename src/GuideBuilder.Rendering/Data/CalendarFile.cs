@@ -22,7 +22,7 @@ internal static class CalendarFile
     private const int DaysBeforeMeeting = 7;
 
     /// <summary>Whether this book has the file: those who live there and an installer's customer do.</summary>
-    internal static bool IsIn(Plan plan) => plan.Occasion.Edition is EditionKind.Householder or EditionKind.Customer && !plan.IsBeyond;
+    internal static bool IsIn(Plan plan) => plan.Occasion.Edition is EditionKind.Householder or EditionKind.Customer && plan.IsCounted;
 
     /// <summary>The file, or nothing for an edition without dates.</summary>
     internal static ImmutableArray<BoundFile> Of(Bindery bindery) => IsIn(bindery.Plan) ? [new(Name, Encoding.UTF8.GetBytes(Text(bindery)))] : [];
@@ -51,6 +51,11 @@ internal static class CalendarFile
         var title = bindery.Guidance.Meetings.FirstOrDefault(m => m.Id == meeting.Meeting)?.Title.Words ?? meeting.Meeting;
         var given = meeting.Turns.Any(t => bindery.Items.Step(t.Step)?.Dates?.DateGiven == meeting.Day);
         var planned = Event(bindery, meeting.Meeting, meeting.Day, bindery.Say(given ? "ics-meeting-given" : "ics-meeting-planned", ("meeting", title)), DaysBeforeMeeting);
+        if (meeting.Range.Early < meeting.Range.Late)
+        {
+            planned.Description = bindery.Say("ics-meeting-range", ("early", bindery.Dates.Short(meeting.Range.Early)), ("late", bindery.Dates.Short(meeting.Range.Late)), ("middle", bindery.Dates.Short(meeting.Range.Likely))) + " " + planned.Description;
+        }
+
         planned.Status = given ? EventStatus.Confirmed : EventStatus.Tentative;
         planned.Transparency = given ? TransparencyType.Opaque : TransparencyType.Transparent;
         return planned;

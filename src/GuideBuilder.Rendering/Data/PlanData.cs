@@ -27,12 +27,13 @@ internal static class PlanData
             }
 
             json.WriteBoolean("beyond-this-book", plan.IsBeyond);
-            if (!plan.IsBeyond)
+            json.WriteBoolean("suspended", plan.IsSuspended);
+            if (plan.IsCounted)
             {
-                Money(json, "cost", plan.Money.Gross);
+                Points(json, "cost", plan.Money.Gross);
             }
 
-            Money(json, "off-supply-hours", plan.Schedule.OffSupplyHours);
+            Points(json, "off-supply-hours", plan.Schedule.OffSupplyHours);
             Costs(json, plan);
             Items(json, "hazards", plan.Hazards.Select(h => (h.Hazard.Item.Id, h.Hazard.State)));
             Items(json, "consents", plan.Consents.Select(c => (c.Item.Id, c.State)));
@@ -50,7 +51,7 @@ internal static class PlanData
     {
         json.WriteString("today", Day(plan.Occasion.Today));
         json.WriteString("seed", Invariant($"{plan.Occasion.Seed}"));
-        if (!plan.IsBeyond)
+        if (plan.IsCounted)
         {
             Finish(json, plan.Schedule.Finish);
         }
@@ -74,6 +75,7 @@ internal static class PlanData
 
         json.WriteEndArray();
         WhereData.Write(json, plan);
+        ChanceData.Write(json, plan);
         Log(json, plan);
     }
 
@@ -86,7 +88,11 @@ internal static class PlanData
             json.WriteString("id", cost.Cost.Item.Id);
             json.WriteString("state", StateOf(cost.Cost.State));
             json.WriteBoolean("added", cost.Added);
-            Money(json, "gross", cost.Gross);
+            if (cost.Cost.IsPresent)
+            {
+                Points(json, "gross", cost.Gross);
+            }
+
             json.WriteEndObject();
         }
 
@@ -135,7 +141,8 @@ internal static class PlanData
         json.WriteEndObject();
     }
 
-    private static void Money(Utf8JsonWriter json, string name, ThreePoint amount)
+    /// <summary>A range in figures.</summary>
+    internal static void Points(Utf8JsonWriter json, string name, ThreePoint amount)
     {
         json.WriteStartObject(name);
         json.WriteNumber("low", amount.Low);

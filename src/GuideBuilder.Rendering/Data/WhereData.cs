@@ -23,6 +23,7 @@ internal static class WhereData
         List(json, "late", where.Late, l => Late(json, l));
         List(json, "next", where.Next, n => Dated(json, n.Step, n.By));
         List(json, "gates", where.Gates, g => Gate(json, g));
+        List(json, "payments", where.Payments, p => Ahead(json, p));
         List(json, "clocks", where.Clocks, c => Clock(json, c));
         List(json, "conflicts", where.Conflicts, c => Conflict(json, c));
         json.WriteEndObject();
@@ -42,6 +43,12 @@ internal static class WhereData
         json.WriteString("step", gate.Step);
         json.WriteString("state", Word(gate.State.ToString()));
         Day(json, "expected", gate.Expected);
+    }
+
+    private static void Ahead(Utf8JsonWriter json, GatedPayment payment)
+    {
+        json.WriteString("step", payment.Step);
+        PlanData.Points(json, "gross", payment.Sum);
     }
 
     private static void Clock(Utf8JsonWriter json, RunningClock clock)
@@ -75,6 +82,12 @@ internal static class WhereData
     {
         json.WriteStartObject("prospect");
         Day(json, "needed-by", schedule.NeededBy);
+        if (schedule.ReadyOn is { } ready)
+        {
+            json.WriteString("needed-for", Word(schedule.NeededFor.ToString()));
+            Day(json, "ready-on", ready);
+        }
+
         json.WriteString("feasibility", Word(schedule.Feasibility.ToString()));
         if (schedule.LastSafe is { } safe)
         {
@@ -84,7 +97,15 @@ internal static class WhereData
         }
 
         Ids(json, "driving-steps", schedule.DrivingSteps);
-        if (schedule.Change is { } change)
+        Change(json, schedule.Change);
+        List(json, "limits", schedule.Limits, l => Limit(json, l));
+        Ids(json, "no-day-left", schedule.Stuck);
+        json.WriteEndObject();
+    }
+
+    private static void Change(Utf8JsonWriter json, SmallestChange? smallest)
+    {
+        if (smallest is { } change)
         {
             json.WriteStartObject("change");
             json.WriteString("of", Word(change.Of.ToString()));
@@ -93,8 +114,17 @@ internal static class WhereData
             json.WriteNumber("days", change.Days);
             json.WriteEndObject();
         }
+    }
 
-        json.WriteEndObject();
+    private static void Limit(Utf8JsonWriter json, LimitConflict limit)
+    {
+        json.WriteString("step", limit.Step);
+        json.WriteString("other", limit.Other);
+        json.WriteNumber("most", limit.Most);
+        json.WriteNumber("least", limit.Least);
+        json.WriteString("of", Word(limit.Of.ToString()));
+        Ids(json, "chain", limit.Chain);
+        Change(json, limit.Change);
     }
 
     private static void Meeting(Utf8JsonWriter json, MeetingDay meeting)
@@ -142,7 +172,8 @@ internal static class WhereData
         Day(json, "by", by);
     }
 
-    private static void List<T>(Utf8JsonWriter json, string name, ImmutableArray<T> items, Action<T> write)
+    /// <summary>A list of objects.</summary>
+    internal static void List<T>(Utf8JsonWriter json, string name, ImmutableArray<T> items, Action<T> write)
     {
         json.WriteStartArray(name);
         foreach (var item in items)
@@ -174,7 +205,8 @@ internal static class WhereData
         }
     }
 
-    private static void Day(Utf8JsonWriter json, string name, LocalDate? day)
+    /// <summary>A day, left out where there is none.</summary>
+    internal static void Day(Utf8JsonWriter json, string name, LocalDate? day)
     {
         if (day is { } known)
         {
@@ -182,6 +214,6 @@ internal static class WhereData
         }
     }
 
-    // MetIfLikely is met-if-likely.
-    private static string Word(string name) => string.Concat(name.Select((c, i) => char.IsUpper(c) && i > 0 ? "-" + char.ToLowerInvariant(c) : char.ToLowerInvariant(c).ToString()));
+    /// <summary>A name of ours as data writes it: MetIfLikely is met-if-likely.</summary>
+    internal static string Word(string name) => string.Concat(name.Select((c, i) => char.IsUpper(c) && i > 0 ? "-" + char.ToLowerInvariant(c) : char.ToLowerInvariant(c).ToString()));
 }

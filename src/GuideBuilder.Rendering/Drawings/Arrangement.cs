@@ -50,7 +50,7 @@ internal static class Arrangement
         sketch.Box(left, Rows[0], 10, BoxHeight, "outline", Owners.HatchOf("network-operator")).Say(centre + 5, Rows[0] + 14, bindery.Say("part-cutout"), "small", Anchoring.Middle).Say(centre + 5, Rows[0] + 27, supply.FuseShort, "small", Anchoring.Middle);
         Pair(sketch, centre, Rows[1] + BoxHeight, Rows[2]).Box(left, Rows[1], BoxWidth, BoxHeight, "outline").Box(left, Rows[1], 10, BoxHeight, "outline", Owners.HatchOf("supplier")).Say(centre + 5, Rows[1] + 20, bindery.Say("part-meter"), "small", Anchoring.Middle);
         sketch.Box(left, Rows[2], BoxWidth, BoxHeight, supply.SwitchLook).Wrap(centre, Rows[2] + (supply.SwitchShort.Length > SwitchLetters ? 14 : 21), SwitchLetters, supply.SwitchShort);
-        Pair(sketch, centre, Rows[2] + BoxHeight + 38, Rows[4] - 20).Wrap(centre + 10, Rows[3] + 22, 13, supply.TailsShort, "small", Anchoring.Start);
+        Pair(sketch, centre, Rows[2] + BoxHeight + 38, Rows[4] - 20).Wrap(centre + 10, Rows[3] + 22, 12, supply.TailsShort, "small", Anchoring.Start);
         sketch.Box(left, Rows[4] - 20, BoxWidth, BoxHeight, "outline").Say(centre, Rows[4], bindery.Say("part-board"), "small", Anchoring.Middle);
         Earth(bindery, sketch, left, centre, supply);
     }

@@ -56,7 +56,7 @@ internal static class CabinetDrawing
         Heights(bindery, sketch);
         var duct = (Left + right) / 2;
         sketch.Box(duct - 5, bottom, 10, Ground - bottom + 14, "outline", Owners.HatchOf("network-operator")).Say(duct + 10, Ground - 8, bindery.Say("part-duct"), "small");
-        sketch.Line(62, bottom, Left, bottom, "fine").Line(70, bottom, 70, Ground, "fine").Line(66, bottom, 74, bottom).Line(66, Ground, 74, Ground).Wrap(34, ((bottom + Ground) / 2) - 2, 9, Said(bindery, height));
+        sketch.Line(62, bottom, Left, bottom, "fine").Line(70, bottom, 70, Ground, "fine").Line(66, bottom, 74, bottom).Line(66, Ground, 74, Ground).Wrap(34, height is null ? bottom + 14 : ((bottom + Ground) / 2) + 4, 9, Said(bindery, height));
         if (Near(bindery, "gas-meter"))
         {
             var meter = Math.Min(right + ((gas ?? box.Width) * Scale), Sketch.Width - 62);

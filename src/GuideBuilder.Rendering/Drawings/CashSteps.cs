@@ -29,7 +29,7 @@ internal static class CashSteps
 
         points.Add((Sketch.Width, At(running)));
         sketch.Shape(false, "line", Hatch.None, [.. points]).Line(0, At(0), Sketch.Width, At(0), "fine");
-        sketch.Say(Sketch.Width - 2, At(running) - 6, Figures.Exact(Figures.Near(running), currency), "small", Anchoring.End);
-        return new("drawing-cash", bindery.Say("drawing-cash"), bindery.Say("drawing-cash-words", ("0", Figures.Exact(Figures.Near(running), currency))), sketch.Finish(Top + Height + 6));
+        sketch.Say(Sketch.Width - 2, At(running) - 6, Figures.Exact(running, currency), "small", Anchoring.End);
+        return new("drawing-cash", bindery.Say("drawing-cash"), bindery.Say("drawing-cash-words", ("0", Figures.Exact(running, currency))), sketch.Finish(Top + Height + 6));
     }
 }

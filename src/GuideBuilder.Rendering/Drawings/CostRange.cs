@@ -14,9 +14,9 @@ internal static class CostRange
     {
         var lines = bindery.Plan.Costs.Where(c => c is { Added: true, Cost.IsPresent: true }).OrderByDescending(c => c.Gross.High - c.Gross.Low).Take(LinesDrawn).ToList();
         var money = bindery.Plan.Money;
-        if (money.Gross.High <= 0 || lines.Count == 0 || bindery.Plan.IsBeyond)
+        if (money.Gross.High <= 0 || lines.Count == 0 || !bindery.Plan.IsCounted)
         {
-            return [Make.Say(bindery, bindery.Plan.IsBeyond ? "figure-beyond" : "none-here")];
+            return [new Block.Prose(Phrase.Of(bindery.Plan.IsCounted ? bindery.Say("none-here") : bindery.NotTold))];
         }
 
         ImmutableArray<(string Name, ThreePoint Amount)> rows = [(bindery.Say("cost-whole"), Outward(money.Gross)), .. lines.Select(l => (l.Cost.Item.Title.Words, l.Gross))];

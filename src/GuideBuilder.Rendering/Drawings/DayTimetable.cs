@@ -7,7 +7,8 @@ namespace GuideBuilder.Rendering.Drawings;
 internal static class DayTimetable
 {
     private const decimal Left = 40;
-    private const decimal HourHeight = 40;
+    // A quarter of an hour, the shortest turn, is as high as the number in it.
+    private const decimal HourHeight = 72;
 
     /// <summary>A drawing and a table for each day on which crews meet, with what to do beside each arrival if that crew does not come.</summary>
     internal static ImmutableArray<Block> Of(Bindery bindery) => Each(bindery, (meeting, turns, crews) =>
@@ -33,7 +34,7 @@ internal static class DayTimetable
     {
         var turns = meeting.Turns.Where(t => bindery.Items.Step(t.Step) is not null).ToList();
         var crews = turns.Select(t => CrewOf(bindery, t)).Distinct().ToList();
-        return crews.Count == 0 ? [] : [new Block.Prose(meeting.IsHeld ? DayBlocks.Held(bindery, meeting) : bindery.Labels.Compose("day-date", ("0", bindery.Dates.Say(meeting.Day)), ("1", bindery.Dates.Range(meeting.Range)))), .. day(meeting, turns, crews)];
+        return crews.Count == 0 ? [] : [new Block.Prose(meeting.IsHeld ? DayBlocks.Held(bindery, meeting) : DayBlocks.Day(bindery, meeting)), .. day(meeting, turns, crews)];
     }
 
     private static string CrewOf(Bindery bindery, MeetingTurn turn) => bindery.Items.Step(turn.Step)!.Step.Item.Party;

@@ -23,7 +23,7 @@ internal static class FinishChances
         [
             Make.Say(bindery, "finish-chances-words"),
             .. plan.Schedule.NeededBy is { } needed && chances.MeetsDate is { } share
-                ? [new Block.Prose(bindery.Labels.Compose("finish-chances-needed", ("date", bindery.Dates.Say(needed)), ("chance", Phrase.Of(EventBlocks.Chance(bindery, share)))))]
+                ? [new Block.Prose(bindery.Labels.Compose(plan.Schedule.NeededFor == NeededFor.PlaceFree ? "finish-chances-place" : "finish-chances-needed", ("date", bindery.Dates.Say(needed)), ("chance", Phrase.Of(EventBlocks.Chance(bindery, share)))))]
                 : ImmutableArray<Block>.Empty,
             new Block.Drawing("drawing-finish-chances", bindery.Say("drawing-finish-chances"), bindery.Say("drawing-finish-chances-words"), Draw(bindery, days)),
             .. Make.Grid(bindery, "finish-chances-caption", ["column-finished-by", "column-chance"], Rows(bindery, days)),
@@ -31,23 +31,25 @@ internal static class FinishChances
         ];
     }
 
-    private static Picture Draw(Bindery bindery, ImmutableArray<LocalDate> days)
+    private static Picture Draw(Bindery bindery, ImmutableArray<FinishBy> days)
     {
-        var axis = new TimeAxis(days[0].PlusDays(-7), days[^1].PlusDays(7));
+        var (first, last) = (days[0].Day.PlusDays(-7), days[^1].Day.PlusDays(7));
+        var axis = new TimeAxis(first, last);
         var sketch = new Sketch();
         axis.Draw(bindery, sketch, Top, Top + Height);
-        decimal At(int tenths) => Top + Height - (tenths * Height / days.Length);
-        sketch.Shape(false, "line", Hatch.None, [.. days.Select((d, i) => (axis.AfterDay(d), At(i + 1)))]);
-        for (var i = 0; i < days.Length - 1; i++)
+        decimal At(double share) => Top + Height - ((decimal)share * Height);
+        sketch.Shape(false, "line", Hatch.None, [.. days.Select(d => (axis.AfterDay(d.Day), At(d.Share)))]);
+        foreach (var day in days.Where(d => d != days[^1]))
         {
-            sketch.Dot(axis.AfterDay(days[i]), At(i + 1), 3, "solid");
-            if (i % 2 == 0)
-            {
-                sketch.Say(axis.AfterDay(days[i]) + 6, At(i + 1) + 12, Figures.Plain(i + 1), "small");
-            }
+            sketch.Dot(axis.AfterDay(day.Day), At(day.Share), 3, "solid");
         }
 
-        if (bindery.Plan.Schedule.NeededBy is { } needed && needed > days[0].PlusDays(-7) && needed < days[^1].PlusDays(7))
+        foreach (var day in Told(days))
+        {
+            sketch.Say(axis.AfterDay(day.Day) + 6, At(day.Share) + 12, Figures.Plain(Tenths(day.Share)), "small");
+        }
+
+        if (bindery.Plan.Schedule.NeededBy is { } needed && needed > first && needed < last)
         {
             sketch.Line(axis.AfterDay(needed), Top, axis.AfterDay(needed), Top + Height, "dash");
         }
@@ -63,7 +65,12 @@ internal static class FinishChances
         .Take(MostDeciders)
         .Select(d => (d.Key, d.Value));
 
-    // Every second tenth is enough to read off.
-    private static IEnumerable<GridRow> Rows(Bindery bindery, ImmutableArray<LocalDate> days) =>
-        Enumerable.Range(0, days.Length - 1).Where(i => i % 2 == 0).Select(i => Make.Row(null, bindery.Dates.Say(days[i]), Phrase.Of(EventBlocks.Chance(bindery, (i + 1) / 10.0))));
+    private static IEnumerable<GridRow> Rows(Bindery bindery, ImmutableArray<FinishBy> days) =>
+        Told(days).Select(d => Make.Row(null, bindery.Dates.Say(d.Day), Phrase.Of(EventBlocks.Chance(bindery, d.Share))));
+
+    // Of the days that read alike the first; about every second tenth is enough to read off.
+    private static IEnumerable<FinishBy> Told(ImmutableArray<FinishBy> days) =>
+        days.Where(d => d.Share < 1 || days.Length == 1).DistinctBy(d => Tenths(d.Share)).Where((_, i) => i % 2 == 0);
+
+    private static decimal Tenths(double share) => (decimal)Math.Round(share * 10, MidpointRounding.AwayFromZero);
 }

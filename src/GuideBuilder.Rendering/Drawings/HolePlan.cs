@@ -7,6 +7,7 @@ internal static class HolePlan
 {
     private const decimal Left = 38;
     private const decimal Room = 264;
+    private const decimal RoomForWords = 52;
 
     /// <summary>Draws it from that height down and gives the height at which it ends.</summary>
     internal static decimal Draw(Bindery bindery, Sketch sketch, HoleSize hole, decimal top)
@@ -17,10 +18,10 @@ internal static class HolePlan
         var (right, lower) = (left + (hole.Length * scale), upper + (hole.Width * scale));
         sketch.Say(0, top, bindery.Say("hole-plan"), "cap").Box(left - margin, upper - margin, right - left + (2 * margin), lower - upper + (2 * margin), "dash");
         Hole(bindery, sketch, hole, (left, right, upper, lower));
-        sketch.Across(left, right, upper - 8, Measures.Metres(hole.Length)).Line(left - 10, upper, left - 10, lower, "fine").Line(left - 14, upper, left - 6, upper).Line(left - 14, lower, left - 6, lower).Say(left - 16, ((upper + lower) / 2) + 4, Measures.Metres(hole.Width), "small", Anchoring.End);
+        sketch.Across(left, right, upper - 8, Measures.Metres(hole.Length)).Line(left - 10, upper, left - 10, lower, "fine").Line(left - 14, upper, left - 6, upper).Line(left - 14, lower, left - 6, lower).Say(left - (margin < RoomForWords ? margin + 4 : 16), ((upper + lower) / 2) + 4, Measures.Metres(hole.Width), "small", Anchoring.End);
         Sole(sketch, right + 8, upper + 6, boot);
         var heap = lower + (hole.SetBack * scale);
-        sketch.Down(right - 20, lower, heap, bindery.Say("hole-set-back", ("0", Measures.Metres(hole.SetBack))));
+        SetBack(bindery, sketch, hole, ((left + right) / 2, lower, margin, heap));
         Heap(bindery, sketch, hole, ((left + right) / 2, heap), scale);
         return Key(bindery, sketch, hole, heap + (hole.Heap * scale) + 20);
     }
@@ -39,6 +40,10 @@ internal static class HolePlan
             HoleSection.HereSomewhere(bindery, sketch, at.Left, at.Right, at.Upper, at.Lower);
         }
     }
+
+    // The words stand between the hole and the barrier, so that no line runs through them.
+    private static void SetBack(Bindery bindery, Sketch sketch, HoleSize hole, (decimal X, decimal Lower, decimal Margin, decimal Heap) at) =>
+        sketch.Down(at.X, at.Lower, at.Heap).Say(at.X + 7, at.Lower + (at.Margin / 2) + 4, bindery.Say("hole-set-back", ("0", Measures.Metres(hole.SetBack))), "small");
 
     private static void Heap(Bindery bindery, Sketch sketch, HoleSize hole, (decimal Centre, decimal Top) at, decimal scale)
     {

@@ -9,6 +9,7 @@ internal static class HoleSection
     private const decimal Left = 92;
     private const decimal Room = 156;
     private const decimal Under = 22;
+    private const decimal Letter = 6;
 
     /// <summary>Draws it and gives the height at which it ends.</summary>
     internal static decimal Draw(Bindery bindery, Sketch sketch, HoleSize hole)
@@ -21,7 +22,9 @@ internal static class HoleSection
         Cable(bindery, sketch, hole, (Left, right, bottom), scale);
         sketch.Shape(false, "thick", Hatch.None, (0, GroundLine), (Left, GroundLine), (Left, bottom), (right, bottom), (right, GroundLine), (Sketch.Width, GroundLine));
         Slopes(sketch, hole, (Left, right, bottom), scale);
-        sketch.Box(right + 12, GroundLine + ((bottom - GroundLine) / 2) - 10, 56, 18, "paper").Down(right + 14, GroundLine, bottom, Measures.Metres(hole.Depth));
+        FootingLine(sketch, right, bottom);
+        var (middle, depth) = ((GroundLine + bottom) / 2, Measures.Metres(hole.Depth));
+        sketch.Box(Left - 24 - (Letter * depth.Length), middle - 10, (Letter * depth.Length) + 8, 18, "paper").Down(Left - 14, GroundLine, bottom).Say(Left - 20, middle + 4, depth, "small", Anchoring.End);
         Boot(sketch, 10, GroundLine, scale);
         sketch.Say(10 + (BootLength * scale) + 6, GroundLine - 6, bindery.Say("hole-boot", ("0", Measures.Metres(BootLength))), "small");
         return Notes(bindery, sketch, hole, bottom + Under + 16);
@@ -53,6 +56,13 @@ internal static class HoleSection
             .Say(centre, middle + 18, bindery.Say("hole-cable-depth"), "small", Anchoring.Middle);
     }
 
+    // Nothing that stands on the ground may have its footing within a line at 45 degrees from the bottom.
+    private static void FootingLine(Sketch sketch, decimal right, decimal bottom)
+    {
+        var reach = Math.Min(bottom - GroundLine, Sketch.Width - right);
+        sketch.Line(right, bottom, right + reach, bottom - reach);
+    }
+
     // From the bottom corners up and outwards; where the surface is further out than the paper, to the edge of the paper.
     private static void Slopes(Sketch sketch, HoleSize hole, (decimal Left, decimal Right, decimal Bottom) at, decimal scale)
     {
@@ -78,6 +88,8 @@ internal static class HoleSection
             top += 18;
         }
 
+        sketch.Line(0, top + 16, 22, top + 16).Say(28, top + 20, bindery.Say("hole-key-footing"), "small");
+        top += 18;
         if (hole.SlopeBack <= 0)
         {
             return top + 30;

@@ -52,8 +52,10 @@ internal sealed class Sketch
         Line(x1, y, x2, y, "fine").Line(x1, y - 4, x1, y + 4).Line(x2, y - 4, x2, y + 4).Say((x1 + x2) / 2, y - 5, words, "small", Anchoring.Middle);
 
     /// <summary>An upright dimension line with its words to the right of it.</summary>
-    internal Sketch Down(decimal x, decimal y1, decimal y2, string words) =>
-        Line(x, y1, x, y2, "fine").Line(x - 4, y1, x + 4, y1).Line(x - 4, y2, x + 4, y2).Say(x + 7, ((y1 + y2) / 2) + 4, words, "small");
+    internal Sketch Down(decimal x, decimal y1, decimal y2, string words) => Down(x, y1, y2).Say(x + 7, ((y1 + y2) / 2) + 4, words, "small");
+
+    /// <summary>An upright dimension line without words.</summary>
+    internal Sketch Down(decimal x, decimal y1, decimal y2) => Line(x, y1, x, y2, "fine").Line(x - 4, y1, x + 4, y1).Line(x - 4, y2, x + 4, y2);
 
     /// <summary>The drawing at a height.</summary>
     internal Picture Finish(decimal height) => new(Width, height, _marks.ToImmutable());

@@ -33,7 +33,7 @@ internal sealed record Supply(string Title, string Place, string Fuse, string Sw
         return new(
             bindery.Say("drawing-now"), Say(bindery, "intake.where"), Say(bindery, "intake.fuse-rating"), Say(bindery, "intake.isolator"), bindery.Say("arrangement-tails-now"), Say(bindery, "board.kind"), Say(bindery, "intake.earthing"))
         {
-            FuseShort = Option(bindery, "intake.fuse-rating") is null ? bindery.Say("arrangement-fuse-short") : Short(bindery, "intake.fuse-rating"),
+            FuseShort = Known(bindery, "intake.fuse-rating") ? Short(bindery, "intake.fuse-rating") : bindery.Say("arrangement-fuse-short"),
             SwitchShort = bindery.Say(isolator switch { null => "arrangement-switch-unknown", "none" => "arrangement-switch-none", _ => "arrangement-isolator" }),
             SwitchLook = isolator is null or "none" ? "dash" : "outline",
             TailsShort = bindery.Say("part-tails"),
@@ -57,7 +57,7 @@ internal sealed record Supply(string Title, string Place, string Fuse, string Sw
             MovesFrom = Moving(bindery) == "meter" ? 1 : 0,
             SwitchShort = bindery.Say($"{label}-short"),
             SwitchLook = need == "needed" ? "thick" : "dash",
-            TailsShort = Short(bindery, "place.tails-length"),
+            TailsShort = need == "needed" ? bindery.Say("arrangement-sub-main", ("0", Say(bindery, "place.tails-length"))) : Short(bindery, "place.tails-length"),
             FromNetwork = earth is "combined" or "cable-sheath",
             FromRod = earth == "own-rod",
         };
@@ -72,6 +72,8 @@ internal sealed record Supply(string Title, string Place, string Fuse, string Sw
     private static string Ask(Bindery bindery, string name) => Option(bindery, name) is null ? bindery.Say("arrangement-fuse-ask") : $"{bindery.Say("operator-says")}: {Say(bindery, name)}";
 
     private static string Say(Bindery bindery, string name) => bindery.Plan.Answers.ByName.GetValueOrDefault(name) is { Standing: Standing.Known } given ? bindery.Answers.Of(given) ?? bindery.Say("answer-kept-back") : bindery.Say("answer-unknown");
+
+    private static bool Known(Bindery bindery, string name) => bindery.Plan.Answers.ByName.GetValueOrDefault(name) is { Standing: Standing.Known };
 
     private static string Short(Bindery bindery, string name) => bindery.Say("arrangement-" + name.Replace('.', '-'), ("0", Say(bindery, name)));
 

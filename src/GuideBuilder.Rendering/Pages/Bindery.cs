@@ -105,9 +105,12 @@ internal sealed record Bindery(Plan Plan, Guidance Guidance, Phrases Labels, Fau
     /// <summary>A sum to the nearest whole pound or euro, as a range.</summary>
     internal string Money(ThreePoint sums) => Ranges.Money(sums, Plan.Nation.Currency);
 
-    /// <summary>What a way comes to, or that it is not told because the home is beyond what can be counted.</summary>
-    internal Phrase Total(ThreePoint sums) => Phrase.Of(Plan.IsBeyond ? Say("figure-beyond") : Ranges.Total(sums, Plan.Nation.Currency));
+    /// <summary>Why a total or a date is not told: a stop sign stands, or the home is beyond what can be counted.</summary>
+    internal string NotTold => Say(Plan.IsSuspended ? "figure-suspended" : "figure-beyond");
 
-    /// <summary>When a way ends, or that it is not told because the home is beyond what can be counted.</summary>
-    internal Phrase Finish(DateRange days) => Plan.IsBeyond ? Phrase.Of(Say("figure-beyond")) : Dates.Range(days);
+    /// <summary>What a way comes to, or why it is not told.</summary>
+    internal Phrase Total(ThreePoint sums) => Phrase.Of(Plan.IsCounted ? Ranges.Total(sums, Plan.Nation.Currency) : NotTold);
+
+    /// <summary>When a way ends, or why it is not told.</summary>
+    internal Phrase Finish(DateRange days) => Plan.IsCounted ? Dates.Range(days) : Phrase.Of(NotTold);
 }

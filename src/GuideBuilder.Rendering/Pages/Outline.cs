@@ -50,7 +50,7 @@ internal static class Outline
     {
         PageKind.Party => plan.Parties.Where(p => p.IsPresent).Select(p => Named(p.Item)),
         PageKind.Way => plan.Ways.Where(w => w.Way.IsPresent).Select(w => Named(w.Way.Item)),
-        PageKind.Step => plan.Steps.Where(s => s.Step.IsPresent).Select(s => Named(s.Step.Item)),
+        PageKind.Step => TurnOrder.Of(plan.Steps.Where(s => s.Step.IsPresent), byDay: false).Select(s => Named(s.Step.Item)),
         PageKind.Hazard => plan.Hazards.Where(h => h.Hazard.IsPresent).Select(h => Named(h.Hazard.Item)),
         PageKind.Letter => guidance.Letters.Select(l => (l.Id, PageTitle.Said(l), l.Text.Language)),
         _ => throw new UnreachableException(),

@@ -32,6 +32,7 @@ internal static class HistorySchema
         Property(json, "dated", () => Day(json));
         Property(json, "valid-until", () => Day(json));
         Property(json, "amount", () => Sum(json));
+        Property(json, "goods", () => Sum(json));
         Property(json, "covers", () => Costs(json, guidance));
         Property(json, "leaves-out", () => Costs(json, guidance));
         Property(json, "reference", () => Shapes.AnyWords(json));

@@ -7,12 +7,17 @@ namespace GuideBuilder.Rendering.Sheets;
 /// <summary>The electrical sheet: the questions to settle, the arrangement now and afterwards, and the indicative figures with how each was worked out.</summary>
 internal static class ElectricalBlock
 {
-    private static readonly ImmutableArray<(string Part, ImmutableArray<string> Lines)> Parts =
+    private static readonly ImmutableArray<(string Part, ImmutableArray<string> Lines)> First =
     [
-        ("demand", ["demand", "demand-", "notice"]),
-        ("tails", ["switch-fuse", "tails-", "selective-fuse"]),
+        ("supply", ["supply-", "generation"]),
+        ("demand", ["demand", "counts-", "demand-", "notice"]),
+        ("tails", ["switch-fuse", "whole-run", "tails-", "selective-fuse", "selective-demand"]),
         ("sub-main-same", ["same-"]),
-        ("sub-main-selective", ["selective-size", "selective-drop", "selective-left", "selective-loop", "selective-protective", "selective-longest"]),
+    ];
+
+    private static readonly ImmutableArray<(string Part, ImmutableArray<string> Lines)> Then =
+    [
+        ("sub-main-selective", ["selective-size", "selective-carries", "selective-drop", "selective-left", "selective-loop", "selective-protective", "selective-longest-drop", "selective-longest"]),
         ("earthing", ["earthing-", "main-bonding", "armour-as-bond", "declared-"]),
         ("rod", ["rod-", "residual-"]),
     ];
@@ -27,7 +32,9 @@ internal static class ElectricalBlock
             new Block.Heading(1, null, Phrase.Of(words.Say("arrangement"))),
             .. Arrangement.Of(bindery),
             .. sheet.Rows.IsEmpty ? [] : ImmutableArray.Create<Block>(new Block.Heading(1, null, Phrase.Of(words.Say("figures"))), Make.Say(bindery, "electrical-figures-words")),
-            .. SheetLines.InParts(words, sheet.Rows, Parts),
+            .. SheetLines.InParts(words, sheet.Rows, First),
+            .. SheetLines.Brief(words, "sub-main-others", sheet.Rows, "other-"),
+            .. SheetLines.InParts(words, sheet.Rows, Then),
         ];
     }
 

@@ -9,7 +9,7 @@ internal static class GroundBlock
 {
     private static readonly ImmutableArray<string> InShort =
     [
-        "hole-volume", "trench-volume", "sides", "sloped-volume", "dig-hours-range", "barrow-hours", "fill-hours", "spoil-mass-range", "barrow-loads", "bulk-bags", "skip", "surplus-bags",
+        "hole-volume", "trench-volume", "sides", "sloped-volume", "dig-hours-range", "barrow-hours", "hours-alone", "hours-with-helper", "fill-hours", "spoil-mass-range", "barrow-loads", "bulk-bags", "skip", "surplus-bags",
         "heap-width", "heap-height", "set-back", "sand-bags", "layers", "tape-depth", "separation", "barrier", "rain",
     ];
 
@@ -20,8 +20,8 @@ internal static class GroundBlock
         ("letter", ["letter-"]),
         ("hole", ["counted-depth", "hole-", "sides", "slope", "slope-", "sloped-", "footing-line", "barrier", "rain"]),
         ("trench", ["trench-", "separation", "bend", "tape-depth", "tree"]),
-        ("spoil", ["spoil-", "heap-", "set-back", "barrow-loads", "bulk-bags", "skip", "surplus", "surplus-"]),
-        ("hours", ["dig-", "barrow-hours", "fill-hours"]),
+        ("spoil", ["layer-", "spoil-", "heap-", "set-back", "barrow-loads", "bulk-bags", "skip", "surplus", "surplus-"]),
+        ("hours", ["dig-", "barrow-hours", "hours-", "fill-hours"]),
         ("filling", ["sand-", "layers", "passes-"]),
     ];
 

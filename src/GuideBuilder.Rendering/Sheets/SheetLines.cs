@@ -13,6 +13,15 @@ internal static class SheetLines
     internal static ImmutableArray<Block> Table(SheetWords words, string caption, IEnumerable<SheetRow> rows) => Make.Grid(
         words.Bindery, caption, ["column-what", "column-indicative", "column-against"], rows.Select(r => Make.Row(null, Phrase.Of(words.Line(r.Id)), Phrase.Of(words.Worth(r.Result)), Against(words, r))));
 
+    /// <summary>A part whose lines are worked out as those above it: its table, and the sources of all its lines at once.</summary>
+    internal static ImmutableArray<Block> Brief(SheetWords words, string part, ImmutableArray<SheetRow> rows, string name) => rows.Where(r => IsOf(name, r.Id)).ToImmutableArray() is { IsEmpty: false } found ?
+    [
+        new Block.Heading(1, null, Phrase.Of(words.Say($"part-{part}"))),
+        new Block.Prose(Phrase.Of(words.Say($"brief-{part}"))),
+        .. Table(words, "sheet-caption", found),
+        new Block.Prose(words.Bindery.Labels.Compose("sheet-sources", ("sources", words.Sources(found.SelectMany(r => r.Sources).Distinct(StringComparer.Ordinal))))),
+    ] : [];
+
     // A name that ends in a hyphen stands for every line that begins so.
     private static bool IsOf(string name, string line) => name.EndsWith('-') ? line.StartsWith(name, StringComparison.Ordinal) : line == name;
 

@@ -30,9 +30,14 @@ internal static class SitingBlock
         var bounds = verdict.OperatorSays is { } said
             ? [$"{bindery.Say("operator-says")}: {words.Worth(said)}"]
             : Bounds.Where(verdict.Rule.Cells.ContainsKey).Select(b => bindery.Say($"siting-bound-{b}", ("0", verdict.Rule.Cells[b].Words)))
-                .Append(bindery.Say(verdict.Rule.Cells.ContainsKey("areas") ? "siting-own-rule" : "common-ask"));
+                .Append(verdict.Rule.Cells.ContainsKey("areas") ? verdict.OperatorKnown ? bindery.Say("siting-own-rule") : bindery.Say("siting-own-rule-if", ("0", OperatorOf(bindery, verdict.Rule))) : bindery.Say("common-ask"));
         return Phrase.Of(new Inline.Strong(Phrase.Of(title))) + Phrase.Of(" (" + string.Join("; ", bounds) + ")");
     }
+
+    // The operator of the areas for which a rule stands.
+    private static string OperatorOf(Bindery bindery, TableRow rule) => string.Join(
+        ", ",
+        rule.Cells["areas"].Words.Split(' ').Select(a => bindery.Guidance.Tables.Rows.FirstOrDefault(r => r.Id == $"area-{a}")?.Cells["operator"].Words).OfType<string>().Distinct(StringComparer.Ordinal));
 
     private static string NameOf(SitingOutcome outcome) => outcome switch
     {

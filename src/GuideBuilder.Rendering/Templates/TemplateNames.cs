@@ -38,6 +38,7 @@ internal sealed class TemplateNames
             ["amount_of"] = new Function(1, (span, words) => names.Amount(span, words[0])),
             ["label"] = new Function(1, (_, words) => voice.Labels.Say(words[0])),
             ["block"] = new Function(1, (span, words) => new BlockCall(words[0], span)),
+            ["missed"] = new Function(2, (span, words) => names.Missed(span, words[0]) ?? (object)Gap(words[1])),
             ["note"] = new Function(1, (_, words) => Gap(words[0])),
         };
         all.IsReadOnly = true;
@@ -45,6 +46,20 @@ internal sealed class TemplateNames
     }
 
     private static Ready Gap(string name) => new($"[{Escaping.CommonMark(name)}]({InlineReader.GapScheme}fill)");
+
+    // What the log knows of the last visit that did not come about; null where it knows nothing. A note in the log is the household's own, and goes to nobody.
+    private string? Missed(SourceSpan span, string what)
+    {
+        var missed = _plan.Answers.Log.Where(e => e.What == LogKind.Missed).OrderBy(e => e.On).LastOrDefault();
+        return what switch
+        {
+            "date" => missed is null ? null : _dates.Long(missed.On),
+            "party" => _plan.Parties.FirstOrDefault(p => p.Item.Id == missed?.Party) is { } party ? _labels.Mark(party.Item.Title) : null,
+            "reference" => missed?.Reference,
+            "supply" => _plan.Whereabouts.DarkSince is { } since ? _labels.Say("letter-dark-since", ("date", _dates.Long(since))) : null,
+            _ => throw new TemplateFault(span, p => RenderingFaults.UnknownItem(p, "part of a missed visit", what, Nearest.To(what, ["date", "party", "reference", "supply"]))),
+        };
+    }
 
     // What rests on an answer that may not be told here is not told either.
     private ItemState State(SourceSpan span, string id)

@@ -66,5 +66,6 @@ internal static class Figures
         Amount = quantity.Unit.Dimension == Dimension.ClockTime ? decimal.Ceiling(quantity.Amount * 2) / 2 : decimal.Round(quantity.Amount, Places(Math.Abs(quantity.Amount)), MidpointRounding.AwayFromZero),
     };
 
-    private static int Places(decimal amount) => amount >= 100 ? 0 : amount >= 10 ? 1 : amount >= 1 ? 2 : 3;
+    // A figure of the hundreds that is whole in tenths, such as a limit in law, keeps its tenth.
+    private static int Places(decimal amount) => amount >= 100 ? amount * 10 == decimal.Truncate(amount * 10) ? 1 : 0 : amount >= 10 ? 1 : amount >= 1 ? 2 : 3;
 }

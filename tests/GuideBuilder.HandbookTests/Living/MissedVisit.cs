@@ -18,6 +18,7 @@ public sealed class MissedVisit : IAsyncLifetime
           - {on: 2026-11-25, what: done, step: photograph-intake}
           - {on: 2026-11-26, what: done, step: ask-operator}
           - {on: 2026-11-26, what: done, step: ask-supplier}
+          - {on: 2026-12-01, what: done, step: tell-priority-register}
           - {on: 2026-12-03, what: done, step: operator-answers}
           - {on: 2026-12-04, what: done, step: supplier-answers}
           - {on: 2026-12-04, what: done, step: choose-electrician}
@@ -34,6 +35,8 @@ public sealed class MissedVisit : IAsyncLifetime
           - {on: 2027-01-15, what: date-given, step: day-joint, party: network-operator, date: 2027-02-24}
           - {on: 2027-01-15, what: date-given, step: day-meter, party: meter-operator, date: 2027-02-24}
           - {on: 2027-01-15, what: date-given, step: day-live-tests, party: electrician, date: 2027-02-24}
+          - {on: 2027-01-18, what: done, step: tell-telecare}
+          - {on: 2027-01-18, what: done, step: ask-key-holder}
           - {on: 2027-02-05, what: done, step: prepare-tails}
           - {on: 2027-02-15, what: done, step: hole-inspected}
           - {on: 2027-02-16, what: done, step: meter-operator-wait}

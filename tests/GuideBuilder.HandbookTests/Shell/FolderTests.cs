@@ -68,6 +68,22 @@ public sealed class FolderTests : IDisposable
     }
 
     [Fact]
+    public async Task A_file_of_somebody_elses_that_has_the_name_of_a_page_is_not_replaced()
+    {
+        var book = _folder.At("book");
+        Assert.Equal(0, (await Handbooks.BindAsync(_answers, book)).Exit);
+        var list = File.ReadAllLines(Path.Combine(book, "bound-files.txt")).Where(l => !l.EndsWith(" money.html", StringComparison.Ordinal));
+        _folder.Put("book/bound-files.txt", string.Join('\n', list) + "\n");
+        _folder.Put("book/money.html", "my own sums");
+
+        var bound = await Handbooks.BindAsync(_answers, book);
+
+        Assert.Equal((3, ""), (bound.Exit, bound.Output));
+        Assert.Contains("money.html: was not made by guidebuilder", bound.Errors, StringComparison.Ordinal);
+        Assert.Equal("my own sums", File.ReadAllText(Path.Combine(book, "money.html")));
+    }
+
+    [Fact]
     public async Task A_run_that_was_killed_leaves_nothing_that_the_next_one_does_not_clear()
     {
         _folder.Put(".book.guidebuilder-new/bound-files.txt", "half");

@@ -116,7 +116,7 @@ public sealed class ManyTests : IDisposable
                 await run.WaitForExitAsync(TestContext.Current.CancellationToken);
             }
 
-            Findings.AreNone(Books("out").SelectMany(b => Broken(_folder.At("out", b))));
+            Findings.AreNone(Books("out").SelectMany(b => Bytes.Broken(_folder.At("out", b))));
         }
 
         Assert.Equal(0, (await BindAsync("out")).Exit);
@@ -159,12 +159,4 @@ public sealed class ManyTests : IDisposable
     private SortedDictionary<string, string> All(string to) => new(
         Directory.EnumerateFiles(_folder.At(to), "*", SearchOption.AllDirectories).ToDictionary(p => Path.GetRelativePath(_folder.At(to), p), p => Path.GetExtension(p) is ".html" or ".json" or ".txt" ? File.ReadAllText(p) : Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(p))), StringComparer.Ordinal),
         StringComparer.Ordinal);
-
-    // The list in the folder names every file with its hash and length; each must be there and be so.
-    private static IEnumerable<string> Broken(string book) =>
-        from line in File.ReadLines(Path.Combine(book, "bound-files.txt")).Skip(1)
-        let parts = line.Split(' ', 3)
-        let path = Path.Combine(book, parts[2])
-        where !File.Exists(path) || Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(path))) != parts[0]
-        select path;
 }

@@ -9,6 +9,9 @@ public sealed class RepeatTests(Handbooks handbooks)
     [Theory]
     [InlineData("tr_TR.UTF-8", "Pacific/Kiritimati", "tr-TR", "TİTLE")]
     [InlineData("de_DE.UTF-8", "UTC", "de-DE", "TITLE")]
+    [InlineData("fa_IR.UTF-8", "Asia/Tehran", "fa-IR", "TITLE")]
+    [InlineData("th_TH.UTF-8", "UTC", "th-TH", "TITLE")]
+    [InlineData("sv_SE.UTF-8", "Pacific/Kiritimati", "sv-SE", "TITLE")]
     public async Task Another_language_and_another_time_zone_change_no_byte(string language, string zone, string culture, string title)
     {
         using var folder = new Folder();
@@ -38,6 +41,36 @@ public sealed class RepeatTests(Handbooks handbooks)
     }
 
     [Fact]
+    public async Task The_order_of_the_files_on_the_disk_changes_no_byte()
+    {
+        using var folder = new Folder();
+        var home = Handbooks.Homes[0];
+        var names = Directory.EnumerateFiles(Repository.At("content"), "*", SearchOption.AllDirectories).Select(p => Path.GetRelativePath(Repository.At("content"), p)).Order(StringComparer.Ordinal).ToArray();
+        var (there, back) = (Copied(folder, "there", names), Copied(folder, "back", [.. names.Reverse()]));
+
+        var one = await Tool.GuideBuilderAsync("bind", Repository.At("answers/" + home + ".yaml"), "--to", folder.At("one"), "--guidance", there, "--edition", "neighbour", "--today", Handbooks.Today);
+        var other = await Tool.GuideBuilderAsync("bind", Repository.At("answers/" + home + ".yaml"), "--to", folder.At("other"), "--guidance", back, "--edition", "neighbour", "--today", Handbooks.Today);
+
+        Assert.Equal((0, 0), (one.Exit, other.Exit));
+        Assert.Equal(Bytes.Of(folder.At("one")), Bytes.Of(folder.At("other")));
+    }
+
+    [Fact]
+    public async Task One_job_and_two_make_the_same_bytes()
+    {
+        using var folder = new Folder();
+        folder.Put("homes/one.yaml", FaultTests.Small("handbook: {format: 1, id: one}"));
+        folder.Put("homes/two.yaml", FaultTests.Small("handbook: {format: 1, id: two}"));
+
+        foreach (var jobs in new[] { "1", "2" })
+        {
+            Assert.Equal(0, (await Tool.GuideBuilderAsync("bind", folder.At("homes"), "--to", folder.At(jobs), "--jobs", jobs, "--edition", "neighbour", "--today", Handbooks.Today)).Exit);
+        }
+
+        Assert.Equal(Bytes.Of(folder.At("1")), Bytes.Of(folder.At("2")));
+    }
+
+    [Fact]
     public async Task A_SOURCE_DATE_EPOCH_that_is_no_number_is_wrong_use()
     {
         using var folder = new Folder();
@@ -51,4 +84,16 @@ public sealed class RepeatTests(Handbooks handbooks)
     [Fact]
     public void The_committed_handbook_is_what_the_first_home_binds_to() =>
         Assert.Equal(Bytes.Of(Repository.At("site")), Bytes.Of(handbooks.Of(Handbooks.Homes[0])));
+
+    // A disk hands out names in an order of its own, which on many follows from when they were made.
+    private static string Copied(Folder folder, string name, string[] files)
+    {
+        foreach (var file in files)
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(folder.At(name, file))!);
+            File.Copy(Path.Combine(Repository.At("content"), file), folder.At(name, file));
+        }
+
+        return folder.At(name);
+    }
 }

@@ -14,6 +14,7 @@ public sealed class EditorTests
           what-it-decides: Whether the intake is warned of water.
           kind: yes-no
           data-class: none
+          ease: ask
           ask-if: {intake.where: {is: cellar}}
           options:
             yes: {weight: 8}

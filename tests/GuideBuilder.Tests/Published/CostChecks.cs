@@ -1,6 +1,8 @@
 using GuideBuilder.Model;
 using GuideBuilder.Planning.Chance;
 using GuideBuilder.Planning.Costs;
+using GuideBuilder.Tests.Planning.Trials;
+using GuideBuilder.Tests.Support;
 
 namespace GuideBuilder.Tests.Published;
 
@@ -105,12 +107,39 @@ public sealed class CostChecks
         Assert.Equal(6.739, Math.Sqrt(variance), 0.07);
     }
 
+    /// <summary>The two-thirds rule of Ireland (rule read: written answer, Houses of the Oireachtas, 2018; sums derived): of €1,000 before VAT, goods of €700 take the whole to 23 %, goods of €600 leave it at 13.5 %.</summary>
+    [Theory]
+    [InlineData("€1,000 ex VAT", "€700", 1230)]
+    [InlineData("€1,000 ex VAT", "€600", 1135)]
+    [InlineData("€1,135 inc VAT", "€660", 1135)]
+    [InlineData("€1,000 ex VAT", null, 1135)]
+    public void Goods_over_two_thirds_of_an_Irish_price_of_work_take_the_higher_rate(string amount, string? goods, decimal gross)
+    {
+        var said = goods is null ? "" : $", goods: \"{goods}\"";
+        var plan = Support.Home.Given("home: {nation: ireland, kind: semi, built: 1954}\nwish: {moves: [cutout, meter], reason: [room-needed], way: outside-cabinet}\n"
+            + $"papers: [{{kind: quotation, from: electrician, dated: 2026-11-20, amount: \"{amount}\"{said}}}]\n").Plan;
+
+        Assert.Equal(gross, plan.Costs.Where(c => c is { Added: true, Quotation: not null }).Sum(c => c.Gross.Likely));
+    }
+
     /// <summary>Optimism bias, a Treasury-commissioned review of 2002, worked example: 30 % at 51 and 70 % at 24 give 32.1; 30 % at 39 and 70 % at 4 give 14.5 (read). As worlds by their shares.</summary>
     [Theory]
     [InlineData(51, 24, 32.1)]
     [InlineData(39, 4, 14.5)]
-    public void A_mixture_of_two_worlds_has_the_weighted_mean(double one, double other, double mean) =>
-        Assert.Equal(mean, (0.3 * one) + (0.7 * other), 9);
+    public void A_mixture_of_two_worlds_has_the_weighted_mean(double one, double other, double mean)
+    {
+        var question = Small.YesNo("a.standard") with { Options = [new("yes", Small.Words("yes"), 3, true, Place.None), new("no", Small.Words("no"), 7, false, Place.None)] };
+        Price Certain(string id, double pounds) => Small.Price(id, (decimal)pounds, (decimal)pounds, (decimal)pounds, VatBasis.Outside);
+        var guidance = Small.Empty with
+        {
+            Questions = [.. Small.Empty.Questions, question],
+            Costs = [Small.Cost("one", price: "one", when: Small.Is("a.standard", "yes")), Small.Cost("other", price: "other", when: Small.Is("a.standard", "no"))],
+            Tables = Small.Empty.Tables with { Prices = [Certain("one", one), Certain("other", other)], Vat = [Small.Vat("standard", 0.2m)] },
+        };
+        var run = Runs.Of(guidance, Small.Answers(guidance), 400);
+
+        Assert.Equal(mean, Runs.Spread(run.Sums.Select(s => s / 100.0), run.Worlds.Weights).Mean, 9);
+    }
 
     private static double[] Drawn((double Low, double Likely, double High) points, string item, int trials) => Drawn(points, Draws.Of(1, item, "cost", trials));
 

@@ -11,7 +11,12 @@ public sealed class GroundCheckTests
     [Fact]
     public void Every_case_on_supply_numbers_is_checked_once() => Assert.Equal(Enumerable.Range(1, 13), Numbers("supply-numbers"));
 
+    /// <summary>The first thirteen are those on supply numbers.</summary>
+    [Fact]
+    public void Every_case_on_regulation_is_checked_once() => Assert.Equal(Enumerable.Range(14, 21), Numbers("regulation"));
+
     [Theory]
+    [InlineData("regulation")]
     [InlineData("ground")]
     [InlineData("supply-numbers")]
     public void The_cases_are_listed_by_source(string subject) => Golden.Matches($"Published/{subject}.txt", PublishedCheck.Table(subject));

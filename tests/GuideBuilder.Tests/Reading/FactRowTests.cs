@@ -74,11 +74,22 @@ public sealed class FactRowTests
     {
         var files = new Dictionary<string, string>(SmallGuidance.Files, StringComparer.Ordinal)
         {
-            ["ways.yaml"] = "- {id: outside-cabinet, title: T, because: B., source: [common-practice], applies-if: {b: {is: yes}}}\n",
+            ["ways.yaml"] = "- {id: stay, title: T, because: B., source: [common-practice]}\n- {id: outside-cabinet, title: T, because: B., source: [common-practice], applies-if: {b: {is: yes}}}\n",
         };
         files["facts.yaml"] += Fact("b", "{way: {is: outside-cabinet}}");
 
         Assert.Contains("b → way → b", Assert.Single(SmallGuidance.Read(files).Faults).Wrong, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("", null)]
+    [InlineData("applies-if: {place.distance: {over: 3 m}}", "HB1133")]
+    [InlineData("meets-wish-if: {place.distance: {over: 3 m}}", null)]
+    public void One_way_must_remain_whatever_is_answered(string more, string? code)
+    {
+        var faults = SmallGuidance.With("ways.yaml", $"- {{id: outside-cabinet, title: T, because: B., source: [common-practice], {more}}}\n").Faults;
+
+        Assert.Equal(code, faults.SingleOrDefault()?.Code);
     }
 
     private static string Fact(string id, string when) =>

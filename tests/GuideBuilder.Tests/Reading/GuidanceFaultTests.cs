@@ -3,7 +3,7 @@ namespace GuideBuilder.Tests.Reading;
 public sealed class GuidanceFaultTests
 {
     private const string Rule = "title: T, because: B., source: [common-practice]";
-    private const string Question = "label: L, wording: W?, data-class: none";
+    private const string Question = "label: L, wording: W?, data-class: none, ease: look";
 
     [Theory]
     [InlineData($"- {{id: «site-visit», {Rule}, party: household, takes: {{low: 0, likely: 1, high: 1, unit: hours}}}}", "HB1072")]
@@ -46,7 +46,9 @@ public sealed class GuidanceFaultTests
     [InlineData($"- {{id: q, {Question}, kind: text, «options»: {{a: {{wording: A}}}}}}", "HB1020")]
     [InlineData($"- {{id: q, {Question}, source: [common-practice], kind: text, «if-unknown»: []}}", "HB1020")]
     [InlineData($"- {{id: q, {Question}, kind: date, «unit»: m}}", "HB1020")]
-    [InlineData("- «{id: q, label: L, wording: W?, kind: text}»", "HB1021")]
+    [InlineData("- «{id: q, label: L, wording: W?, kind: text, ease: look}»", "HB1021")]
+    [InlineData("- «{id: q, label: L, wording: W?, kind: text, data-class: none}»", "HB1021")]
+    [InlineData("- {id: q, label: L, wording: W?, kind: text, data-class: none, ease: «easy»}", "HB1034")]
     [InlineData($"- {{id: q, {Question}, kind: text, ask-if: {{«home.q»: {{is: yes}}}}}}", "HB1062")]
     [InlineData($"- {{id: q, {Question}, kind: text, ask-if: {{«place.distance»: {{over: 1 m}}}}}}", "HB1062")]
     [InlineData($"- {{id: q, {Question}, kind: text, ask-if: {{«far»: {{is: yes}}}}}}", "HB1062")]

@@ -22,6 +22,7 @@ internal static class SmallGuidanceFiles
               wording: In which nation does the home stand?
               kind: choice
               data-class: none
+              ease: look
               options:
                 england: {wording: England, assume: yes}
                 ireland: {wording: Ireland}
@@ -30,37 +31,39 @@ internal static class SmallGuidanceFiles
               wording: What kind of home is it?
               kind: choice
               data-class: none
+              ease: look
               options:
                 detached: {wording: A house on its own, weight: 2}
                 flat: {wording: A flat, weight: 1, assume: yes}
                 boat: {wording: A boat, weight: 0.1}
               source: [common-practice]
-            - {id: storeys, label: Storeys, wording: How many?, kind: quantity, data-class: none, least: 1, most: 20}
+            - {id: storeys, label: Storeys, wording: How many?, kind: quantity, data-class: none, ease: look, least: 1, most: 20}
             - id: block-stair
               label: Stair
               wording: How many stairs has the block?
               kind: choice
               data-class: none
+              ease: look
               ask-if: {home.kind: {is: flat}}
               options: {single: {wording: One, assume: yes}, more: {wording: More}}
-            - {id: looped, label: Looped, wording: Is the service looped?, kind: yes-no, data-class: none, options: {yes: {assume: yes}}}
-            - {id: signs, label: Signs, wording: Which signs are there?, kind: several, data-class: none, options: {smoke: {wording: Smoke}, wet: {wording: Wet}, rust: {wording: Rust}}}
-            - {id: address, label: Address, wording: Where is it?, kind: text, data-class: personal}
-            - {id: supply-number, label: Supply number, wording: Which is it?, kind: number-name, data-class: personal}
+            - {id: looped, label: Looped, wording: Is the service looped?, kind: yes-no, data-class: none, ease: look, options: {yes: {assume: yes}}}
+            - {id: signs, label: Signs, wording: Which signs are there?, kind: several, data-class: none, ease: look, options: {smoke: {wording: Smoke}, wet: {wording: Wet}, rust: {wording: Rust}}}
+            - {id: address, label: Address, wording: Where is it?, kind: text, data-class: personal, ease: look}
+            - {id: supply-number, label: Supply number, wording: Which is it?, kind: number-name, data-class: personal, ease: look}
 
             """,
         ["questions/wish.yaml"] = """
-            - {id: moves, label: What moves, wording: What is to move?, kind: several, data-class: none, options: {cutout: {wording: Cutout}, meter: {wording: Meter}}}
+            - {id: moves, label: What moves, wording: What is to move?, kind: several, data-class: none, ease: look, options: {cutout: {wording: Cutout}, meter: {wording: Meter}}}
 
             """,
         ["questions/place.yaml"] = """
-            - {id: distance, label: Distance, wording: How far?, kind: quantity, data-class: none, unit: m, least: 0, most: 100}
-            - {id: offer, label: Offer, wording: What was offered?, kind: quantity, data-class: none, unit: £, least: 0, most: 50000}
+            - {id: distance, label: Distance, wording: How far?, kind: quantity, data-class: none, ease: look, unit: m, least: 0, most: 100}
+            - {id: offer, label: Offer, wording: What was offered?, kind: quantity, data-class: none, ease: look, unit: £, least: 0, most: 50000}
 
             """,
         ["questions/dates.yaml"] = """
-            - {id: needed-by, label: Needed by, wording: By when?, kind: date, data-class: none}
-            - {id: away, label: Away, wording: When is nobody there?, kind: days, data-class: absence}
+            - {id: needed-by, label: Needed by, wording: By when?, kind: date, data-class: none, ease: look}
+            - {id: away, label: Away, wording: When is nobody there?, kind: days, data-class: absence, ease: look}
 
             """,
         ["facts.yaml"] = """

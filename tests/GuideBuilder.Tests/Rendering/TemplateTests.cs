@@ -23,6 +23,7 @@ public sealed class TemplateTests
     [InlineData("HB3014", 1, "{{ «answer \"home.adress\" }}")]
     [InlineData("HB3014", 1, "{{ «start_of \"dig-hole\" }}")]
     [InlineData("HB3014", 1, "{{ «amount_of \"alteration\" }}")]
+    [InlineData("HB3014", 1, "{{ «missed \"day\" \"day\" }}")]
     [InlineData("HB3014", 1, "{{ «body \"network\" }}")]
     [InlineData("HB3010", 1, "{{ label \"nobody\" }}")]
     public void A_mistake_in_a_template_is_reported_where_it_stands(string code, int line, string marked)

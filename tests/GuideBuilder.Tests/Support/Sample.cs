@@ -17,13 +17,13 @@ internal static class Sample
 
     public static Question CableKind { get; } = new(
         "intake", "cable-kind", Text("Kind of service cable"), Text("What does the cable look like?"), Text("Look from the doorway."), Text("Who may touch it."), Text("The operator."),
-        QuestionKind.Choice, DataClass.None,
+        QuestionKind.Choice, DataClass.None, Ease.Look,
         [new QuestionOption("lead", Text("A dull grey sheath"), 2, true, Place.None), new QuestionOption("plastic", Text("Plastic"), 5, false, Place.None)],
         null, [], [], Condition.Always, Basis.Nothing, Place.None);
 
     public static Question Address { get; } = new(
         "home", "address", Text("Address"), Text("Where is it?"), LocalText.Empty, LocalText.Empty, LocalText.Empty,
-        QuestionKind.Text, DataClass.Personal, [], null, [], [], Condition.Always, Basis.Nothing, Place.None);
+        QuestionKind.Text, DataClass.Personal, Ease.Look, [], null, [], [], Condition.Always, Basis.Nothing, Place.None);
 
     public static ImmutableArray<Party> Parties { get; } =
     [

@@ -64,7 +64,7 @@ internal static class Small
 
     public static Question Question(string name, QuestionKind kind) => new(
         name.Split('.')[0], name.Split('.')[1], Words(name), LocalText.Empty, LocalText.Empty, LocalText.Empty, LocalText.Empty,
-        kind, DataClass.None, [], null, [], [], Condition.Always, Basis.Nothing, Place.None);
+        kind, DataClass.None, Ease.Look, [], null, [], [], Condition.Always, Basis.Nothing, Place.None);
 
     public static FactRule Fact(string id, string? otherwise, params (Condition When, string Value)[] rows) => new(
         Head("fact", id), QuestionKind.Choice, [], null,

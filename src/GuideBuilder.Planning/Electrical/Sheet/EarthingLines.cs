@@ -48,14 +48,14 @@ internal static class EarthingLines
             Limits.AtMost(desk.Figures, needed, most?.Find("area")), "resistivity-steel-armour", "resistivity-copper", "close-margin");
     }
 
-    // What is declared for premises in general, held against the fuse: it can show that no length works, and never that one does.
+    // What is declared for premises in general, beside what the fuse allows: it proves nothing of this home, neither way.
     private static SheetRow Declared(SheetDesk desk, string row)
     {
         var limit = desk.Supply.Fuse is { } fuse ? FaultLoops.GreatestForFuse(desk.Figures, SubMainLines.FuseFamily, fuse) : null;
         var loop = desk.Supply.After is EarthingSystem.Combined or EarthingSystem.Separate && desk.Figures.Quantity(row, "loop") is { } declared ? new EarthLoop.DeclaredMaximum(declared) : null;
         return desk.Line(
             row, "declared", [desk.Cell(row, "loop", FigureOrigin.DeclaredMaximum), desk.Answer(HomeSupply.AfterQuestion), desk.Answer(HomeSupply.FuseQuestion)],
-            SheetDesk.Worth(loop?.Impedance), SheetDesk.Worked("declared-limit", limit), EarthLoop.Judge(desk.Figures, loop, limit), "close-margin");
+            SheetDesk.Worth(loop?.Impedance), SheetDesk.Worked("declared-limit", limit), LimitVerdict.NotKnown, "close-margin");
     }
 
     private static IEnumerable<SheetRow> RodLines(SheetDesk desk, SheetFigure after)

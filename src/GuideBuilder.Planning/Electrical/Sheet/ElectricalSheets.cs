@@ -10,7 +10,22 @@ public static class ElectricalSheets
     {
         var inputs = new Inputs(lookup, tables);
         var desk = new SheetDesk(ElectricalFigures.From(tables), inputs, HomeSupply.Of(inputs));
-        ImmutableArray<SheetRow> lines = [.. DemandLines.Of(desk), .. TailsLines.Of(desk), .. SubMainLines.Of(desk), .. EarthingLines.Of(desk)];
-        return new(lines, SheetQuestions.Of(desk, lines));
+        ImmutableArray<SheetRow> lines = [.. SupplyLines.Of(desk), .. DemandLines.Of(desk), .. TailsLines.Of(desk), .. SubMainLines.Of(desk), .. EarthingLines.Of(desk)];
+        return new(Settled(lines), SheetQuestions.Of(desk, lines));
+    }
+
+    // What settles a figure settles those that rest on it.
+    private static ImmutableArray<SheetRow> Settled(ImmutableArray<SheetRow> lines)
+    {
+        var open = new Dictionary<string, ImmutableArray<string>>(StringComparer.Ordinal);
+        var settled = ImmutableArray.CreateBuilder<SheetRow>(lines.Length);
+        foreach (var line in lines)
+        {
+            var above = line.Inputs.Append(line.Limit).OfType<SheetFigure>().Where(f => f is { Worth: null, Origin: FigureOrigin.WorkedOut }).SelectMany(f => open.GetValueOrDefault(f.Name, []));
+            settled.Add(line with { Open = [.. line.Open.Concat(above).Distinct(StringComparer.Ordinal)] });
+            open.TryAdd(line.Id, settled[^1].Open);
+        }
+
+        return settled.ToImmutable();
     }
 }

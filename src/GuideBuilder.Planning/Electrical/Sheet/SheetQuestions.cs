@@ -10,7 +10,7 @@ internal static class SheetQuestions
         ("demand", [Over, TooCloseToCall, NotKnown], "real-peak"),
         ("switch-fuse", [Over, TooCloseToCall, NotKnown], "tails-in-writing"),
         ("switch-fuse", [Over, TooCloseToCall, NotKnown], "switch-fuse-rating"),
-        ("same-size", [Within, TooCloseToCall, Over], "terminals"),
+        ("same-carries", [Within, TooCloseToCall, Over], "terminals"),
         ("same-loop", [Over, TooCloseToCall, NotKnown], "loop-measured"),
         ("same-loop", [Over, TooCloseToCall], "smaller-fuse"),
         ("same-protective", [Over, TooCloseToCall, NotKnown], "clearing-time"),
@@ -33,7 +33,7 @@ internal static class SheetQuestions
         IEnumerable<SheetQuestion> always =
             [new("fuse-link", "demand"), new("other-loads", "demand"), new("board-rating", "demand"), new("bonding-there", "main-bonding"), new("terminal-place", "earthing-conductor")];
         var raised = from rule in OfLines from line in lines where line.Id == rule.Line && rule.When.Contains(line.Verdict) select new SheetQuestion(rule.Ask, line.Id);
-        var notice = lines.Where(l => l.Id == "notice" && l.Result is not Value.Option { Id: "tell-afterwards" }).Select(l => new SheetQuestion("operator-first", l.Id));
+        var notice = lines.Where(l => l.Id == "notice" && (l.Result is not Value.Option { Id: "tell-afterwards" } || l.Verdict != Within)).Select(l => new SheetQuestion("operator-first", l.Id));
         var tasks = EarthingChanges.Tasks(desk.Supply.Before, desk.Supply.After).Select(t => new SheetQuestion(Id(t), "earthing-conductor"));
         return [.. always.Concat(raised).Concat(notice).Concat(tasks).Concat(NotUnderCombined(desk)).DistinctBy(q => q.Id, StringComparer.Ordinal)];
     }

@@ -7,6 +7,9 @@ internal sealed class GroundDesk(GroundHome home, Lookup known)
 
     public GroundFigures Figures => home.Figures;
 
+    /// <summary>The rows of soil and surface that stand for the answers.</summary>
+    public string[] EarthRows => [.. new[] { home.Soil?.Row, home.Surface?.Row, home.HoleCut?.Broken?.Soil.Row, home.HoleCut?.Bed?.Soil.Row }.OfType<TableRow>().Select(r => r.Id).Distinct(StringComparer.Ordinal)];
+
     /// <summary>An answer or fact as an input: known, or what the assumed world takes.</summary>
     public SheetFigure Answer(string name) => known(name) is { Standing: Standing.Known } given
         ? new(name, given.Value, FigureOrigin.Answered)

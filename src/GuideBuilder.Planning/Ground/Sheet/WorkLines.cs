@@ -6,15 +6,18 @@ internal static class WorkLines
     public static IEnumerable<SheetRow> Hours(GroundDesk desk)
     {
         var (home, figures) = (desk.Home, desk.Figures);
-        string[] soil = home.Soil is { } known ? [known.Row.Id] : [];
+        string[] soil = desk.EarthRows;
         var (digger, filler) = (GroundWork.PersonRow(home, GroundHome.DigsQuestion), GroundWork.PersonRow(home, GroundHome.FillsQuestion));
-        var barrow = figures.Quantity("barrow-near", "up-to");
-        SheetFigure[] dug = [GroundDesk.Worked("hole-volume", home.HoleVolume), GroundDesk.Worked("trench-volume", home.TrenchVolume), desk.Answer(GroundHome.SoilQuestion)];
+        var (dig, barrow) = (GroundWork.DigHours(home), GroundWork.BarrowHours(home));
+        SheetFigure[] both = [GroundDesk.Worked("dig-hours", dig), GroundDesk.Worked("barrow-hours", barrow)];
+        SheetFigure[] dug = [GroundDesk.Worked("hole-volume", home.HoleVolume), GroundDesk.Worked("trench-volume", home.TrenchVolume), desk.Answer(GroundHome.SurfaceQuestion), desk.Answer(GroundHome.SoilQuestion)];
         SheetFigure[] care = [desk.Answer(GroundHome.WetQuestion), desk.Answer(GroundHome.TreesQuestion), desk.Answer(GroundHome.DigsQuestion)];
         string[] factors = ["care-cable", "care-roots", "care-wet", digger];
-        yield return desk.Line("dig-hours", "rate-person-care", [.. dug, .. care], GroundWork.DigHours(home), [.. soil, .. factors]);
+        yield return desk.Line("dig-hours", "rate-person-care", [.. dug, .. care], dig, [.. soil, .. factors]);
         yield return desk.Line("dig-hours-range", "rate-person-care", [.. dug, .. care], Between(GroundWork.DigHours(home, "least"), GroundWork.DigHours(home, "most")), [.. soil, .. factors]);
-        yield return desk.Line("barrow-hours", "barrow-rate", [GroundDesk.Worked("spoil-loose", home.Loose), desk.Taken("barrow-near", "up-to")], Labour.BarrowHours(figures, home.Loose, barrow), soil);
+        yield return desk.Line("barrow-hours", "barrow-rate", [GroundDesk.Worked("spoil-loose", home.Loose), desk.Taken("barrow-near", "up-to"), desk.Answer(GroundHome.DigsQuestion)], barrow, [.. soil, digger]);
+        yield return desk.Line("hours-alone", "one-after-another", both, Labour.Elapsed(figures, dig, barrow, helper: false), [.. soil, digger]);
+        yield return desk.Line("hours-with-helper", "side-by-side", both, Labour.Elapsed(figures, dig, barrow, helper: true), [.. soil, digger]);
         yield return desk.Line("fill-hours", "rate-person", [.. dug, desk.Answer(GroundHome.FillsQuestion)], GroundWork.FillHours(home), [.. soil, filler]);
     }
 
@@ -37,7 +40,7 @@ internal static class WorkLines
             yield return desk.Line("passes-" + machine, "passes", [desk.Answer(GroundHome.SoilQuestion), desk.Cell("layers", "by-hand")], passes, "passes-" + machine);
         }
 
-        yield return desk.Line("tape-depth", "tape", [desk.Taken("trench-default", "cover")], Ground.Filling.TapeDepth(figures, figures.Quantity("trench-default", "cover")));
+        yield return desk.Line("tape-depth", "tape", [GroundDesk.Worked("trench-depth", home.TrenchDepth), desk.Answer(GroundHome.DuctQuestion), desk.Cell("bed", "thickness"), desk.Cell("trench-default", "tape-above")], Ground.Filling.TapeDepth(figures, home.TrenchCover));
         yield return desk.Line("separation", "as-tabled", [], figures.Quantity("separation", "default"), "separation");
         if (!home.No(GroundHome.TreesQuestion))
         {

@@ -16,7 +16,7 @@ internal static class Home
     [
         ("joint-outside", "yes"), ("breaks-ground", "yes"), ("household-may-uncover", "no"),
         ("operator.hole-size", Metres(1.2m)), ("operator.hole-width", Metres(1.2m)), ("operator.hole-depth", Metres(0.8m)), ("ground.length", Metres(3)), ("ground.depth-given", Metres(0.5m)),
-        ("ground.soil", "clay"), ("ground.wet", "no"), ("ground.trees", "no"), ("ground.who-digs", "household"), ("ground.who-uncovers", "operator"), ("operator.who-fills", "household"),
+        ("ground.soil", "clay"), ("ground.surface", "none"), ("ground.wet", "no"), ("ground.trees", "no"), ("ground.who-digs", "household"), ("ground.who-uncovers", "operator"), ("operator.who-fills", "household"),
         ("ground.joint-place", "own-land"), ("ground.footing-distance", Metres(2)), ("operator.duct-bore", Quantity.Of(38, "mm")), ("ground.cable-exposed", "no"),
     ];
 

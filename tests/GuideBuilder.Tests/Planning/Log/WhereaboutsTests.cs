@@ -117,6 +117,15 @@ public sealed class WhereaboutsTests
     }
 
     [Fact]
+    public void A_day_that_a_crew_gives_after_it_did_not_come_outranks_the_time_in_which_it_can_come_again()
+    {
+        LogEvent[] log = [Small.Event(new(2027, 1, 10), LogKind.DateGiven, "joint", new(2027, 1, 29)), Small.Event(new(2027, 1, 29), LogKind.Missed, "joint"), Small.Event(new(2027, 1, 30), LogKind.DateGiven, "joint", new(2027, 2, 3)), .. Paid];
+
+        Assert.Equal(new LocalDate(2027, 2, 3), Dates(log, "joint").EarliestStart);
+        Assert.DoesNotContain(Where(log).Conflicts, c => c.Step == "joint" && c.Chain.IsEmpty);
+    }
+
+    [Fact]
     public void Whoever_meets_with_a_crew_that_did_not_come_waits_for_that_crew()
     {
         LogEvent[] log = [Small.Event(new(2027, 1, 10), LogKind.DateGiven, "joint", new(2027, 1, 29)), Small.Event(new(2027, 1, 29), LogKind.Missed, "joint"), .. Paid];
@@ -140,9 +149,11 @@ public sealed class WhereaboutsTests
     [Fact]
     public void Only_what_could_begin_is_late_for_the_day_that_is_wished()
     {
-        var late = Small.Plan(Guidance, ("dates.needed-by", new LocalDate(2027, 2, 5)), ("home.doubt", "no")).Whereabouts.Late;
+        var wished = Small.Answers(Guidance, ("dates.needed-by", new LocalDate(2027, 2, 5)), ("home.doubt", "no"));
+        var late = Small.Plan(Guidance, wished with { Log = [Small.Event(new(2027, 1, 20), LogKind.Noted)] }).Whereabouts.Late;
 
         Assert.Equal(("apply", LateBecause.LastDayPassed), Assert.Single(late) is var one ? (one.Step, one.Because) : default);
+        Assert.Empty(Small.Plan(Guidance, wished).Whereabouts.Late);
     }
 
     [Fact]

@@ -50,7 +50,7 @@ public sealed class SitingTests
     }
 
     [Fact]
-    public void A_conflict_settles_it_whatever_else_is_unknown() => Assert.Equal("conflicts", Overall(("place.flood", null), ("place.room-use", "bathroom")));
+    public void A_conflict_settles_it_whatever_else_is_unknown() => Assert.Equal("conflicts", Overall(("place.flood", null), ("place.kind", "same-wall"), ("place.room-use", "bathroom")));
 
     [Fact]
     public void Something_to_ask_makes_the_whole_ask() => Assert.Equal("ask", Overall(("place.party-wall", "yes")));
@@ -58,13 +58,37 @@ public sealed class SitingTests
     [Fact]
     public void An_operators_own_rule_holds_in_its_own_area_alone()
     {
-        Assert.Equal(SitingOutcome.Conflicts, Verdict("room-southern", ("place.room-use", "bedroom")));
-        Assert.DoesNotContain(SitingRules.Of(With(("home.supply-number", new Value.NumberName("1312345678907"))), Content.Guidance.Tables), v => v.Rule.Id == "siting-room-southern");
+        Assert.Equal(SitingOutcome.Conflicts, Verdict("room-southern", ("place.kind", "inside-elsewhere"), ("place.room-use", "bedroom")));
+        Assert.DoesNotContain(SitingRules.Of(With(("place.kind", "inside-elsewhere"), ("home.supply-number", new Value.NumberName("1312345678907"))), Content.Guidance.Tables), v => v.Rule.Id == "siting-room-southern");
     }
+
+    [Theory]
+    [InlineData("inside-elsewhere", SitingOutcome.Conflicts)]
+    [InlineData("same-wall", SitingOutcome.Conflicts)]
+    public void A_bathroom_is_against_the_rule_indoors(string kind, SitingOutcome outcome) => Assert.Equal(outcome, Verdict("room", ("place.kind", kind), ("place.room-use", "bathroom")));
+
+    [Theory]
+    [InlineData("outside-box")]
+    [InlineData("kiosk")]
+    public void The_room_behind_a_place_outdoors_is_no_rule(string kind) =>
+        Assert.DoesNotContain(SitingRules.Of(With(("place.kind", kind), ("place.room-use", null)), Content.Guidance.Tables), v => v.Asks == "place.room-use");
+
+    [Fact]
+    public void While_nobody_knows_whether_it_is_indoors_the_room_is_not_known() =>
+        Assert.Equal(SitingOutcome.NotKnown, Verdict("room", ("place.kind", null), ("place.room-use", "bathroom")));
 
     [Fact]
     public void Where_nobody_knows_the_operator_its_refusal_is_something_to_ask() =>
-        Assert.Equal(SitingOutcome.Ask, Verdict("room-southern", ("place.room-use", "bedroom"), ("home.supply-number", null)));
+        Assert.Equal(SitingOutcome.Ask, Verdict("room-southern", ("place.kind", "inside-elsewhere"), ("place.room-use", "bedroom"), ("home.supply-number", null)));
+
+    [Fact]
+    public void Where_nobody_knows_the_operator_no_rule_of_one_is_met()
+    {
+        var own = SitingRules.Of(With(("home.supply-number", null)), Content.Guidance.Tables).Where(v => v.Rule.Cells.ContainsKey("areas")).ToArray();
+
+        Assert.NotEmpty(own);
+        Assert.All(own, v => Assert.Equal((SitingOutcome.Ask, false), (v.Outcome, v.OperatorKnown)));
+    }
 
     [Fact]
     public void The_rules_ask_only_what_the_calculator_may_use() =>

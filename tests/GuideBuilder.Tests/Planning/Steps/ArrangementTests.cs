@@ -12,7 +12,7 @@ namespace GuideBuilder.Tests.Planning.Steps;
 /// <summary>The run of the works day of the first demo home, moved outside, under each arrangement between the companies.</summary>
 public sealed class ArrangementTests
 {
-    private const string Before = "day-uncover-cable day-cutout day-joint day-release-hole";
+    private const string Before = "day-uncover-cable day-fuse-out day-cutout day-joint day-release-hole";
 
     private static readonly string[] OfTheElectrician = ["day-tails-to-isolator", "day-live-tests", "day-board-on"];
 

@@ -64,8 +64,8 @@ public sealed class MeetingTests
         Assert.Equal(
             [
                 "operator: meter by 3 (wasted), electrician by 1 (standby); 18",
-                "meter: operator by 2 (wasted), electrician by 1 (standby); 9",
-                "electrician: operator by 2 (wasted), meter by 3 (wasted); 8",
+                "meter: operator by 2 (wasted), electrician by 1 (standby); 18",
+                "electrician: operator by 2 (wasted), meter by 3 (wasted); 18",
             ],
             day.DropOuts.Select(d => $"{d.Party}: {string.Join(", ", d.CallOff.Select(c => $"{c.Party} by {c.FreeUntil.Day} ({string.Join(' ', c.Costs)})"))}; {d.NextDay.Day}"));
     }

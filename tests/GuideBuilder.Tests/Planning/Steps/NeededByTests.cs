@@ -64,6 +64,22 @@ public sealed class NeededByTests
         Assert.Equal(new LocalDate(2027, 3, 1), Plan(("dates.needed-by", new LocalDate(2027, 3, 9)), ("works.room-needed-by", new LocalDate(2027, 3, 1))).Schedule.NeededBy);
 
     [Fact]
+    public void A_place_that_must_be_free_waits_for_what_frees_it_and_of_two_dates_the_tighter_counts()
+    {
+        var guidance = Guidance with { Steps = [.. Guidance.Steps, Small.Step("old-gone", 5, after: ["joint"]) with { FreesPlace = true }] };
+        Schedule Of(LocalDate? power, LocalDate? place) => Small.Plan(guidance, [.. power is { } p ? [("dates.needed-by", (object)p)] : Array.Empty<(string, object)>(), .. place is { } r ? [("works.room-needed-by", (object)r)] : Array.Empty<(string, object)>()]).Schedule;
+        var on = Of(null, new(2027, 6, 1));
+        var late = on.ReadyOn!.Value;
+
+        Assert.True(late > on.BaseFinish);
+        Assert.Equal((NeededFor.PlaceFree, Feasibility.MetEvenIfSlow), (on.NeededFor, on.Feasibility));
+        Assert.Equal((new(2027, 2, 15), Feasibility.OnlyIfQuick), (late, Of(null, late.PlusDays(-1)).Feasibility));
+        Assert.Equal("old-gone", Of(null, late.PlusDays(-1)).DrivingSteps[^1]);
+        Assert.Equal((NeededFor.PowerOn, on.BaseFinish), (Of(on.BaseFinish, late.PlusDays(9)).NeededFor, Of(on.BaseFinish, late.PlusDays(9)).ReadyOn));
+        Assert.Equal((NeededFor.PlaceFree, late), (Of(late, late).NeededFor, Of(late, late).ReadyOn));
+    }
+
+    [Fact]
     public void A_later_date_leaves_float_before_the_meeting()
     {
         var plan = Plan(("dates.needed-by", new LocalDate(2027, 2, 10)));

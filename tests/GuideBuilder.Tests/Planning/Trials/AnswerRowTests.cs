@@ -91,6 +91,25 @@ public sealed class AnswerRowTests
     }
 
     [Fact]
+    public void An_answer_that_makes_another_question_needless_rules_out_what_waits_for_that_one()
+    {
+        var hazard = Small.Hazard("signals", Small.Is("a.lights", "yes"));
+        var dig = Small.Plan(Guidance with { Hazards = [hazard] }).FindOutFirst.First(f => f.Question.Id == "dig");
+
+        Assert.Empty(dig.Rows.Single(r => r.Answer == new Value.Option("yes")).Changes.Where(c => c.Item.Id == "signals"));
+        Assert.Equal(ItemState.RuledOut, dig.Rows.Single(r => r.Answer == new Value.Option("no")).Changes.Single(c => c.Item.Id == "signals").State);
+    }
+
+    [Fact]
+    public void The_worst_danger_in_which_answers_differ_comes_first()
+    {
+        Hazard Of(string id, string question, int severity, int likelihood) => Small.Hazard(id, Small.Is(question, "yes")) with { Before = new(severity, likelihood) };
+        var plan = Small.Plan(Guidance with { Hazards = [Of("small", "a.loop", 2, 2), Of("great", "a.road", 5, 4), Of("none", "home.nation", 5, 5)] });
+
+        Assert.Equal([("road", 20), ("loop", 4), ("dig", 0)], plan.FindOutFirst.Take(3).Select(f => (f.Question.Id, f.Danger)));
+    }
+
+    [Fact]
     public void A_sampled_row_is_the_trials_with_that_answer_forced()
     {
         var guidance = Guidance with

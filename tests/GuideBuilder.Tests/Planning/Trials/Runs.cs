@@ -17,7 +17,7 @@ internal static class Runs
         var world = World.Assumed(answers, guidance.Questions);
         var way = WayCase.Of(guidance.Ways[0], answers, world, guidance, new(Small.Today, 1, EditionKind.Householder), guidance.Nations[0]).Case;
         var calendars = PartyCalendars.Of(guidance.Parties, guidance.Tables.Holidays[0], world.Answers, Small.Today);
-        return TrialRun.Of(way, GuideBuilder.Planning.Items.Plan(guidance.Steps, way.Lookup), calendars, new(trials, trials, threads), trials);
+        return TrialRun.Of(way, GuideBuilder.Planning.Items.Plan(guidance.Steps, way.Lookup), calendars, NeededFor.PowerOn, new(trials, trials, threads), trials);
     }
 
     /// <summary>The mean and the variance of values by weight, weights together one.</summary>

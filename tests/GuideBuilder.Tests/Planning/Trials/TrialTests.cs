@@ -47,6 +47,35 @@ public sealed class TrialTests
     }
 
     [Fact]
+    public void Each_day_of_the_rising_line_has_the_share_that_it_would_have_as_the_needed_by_date()
+    {
+        var guidance = Guidance with { Questions = [.. Guidance.Questions, Small.Question("dates.needed-by", QuestionKind.Date)] };
+        var days = Small.Plan(guidance).Chances!.FinishByTenths;
+
+        Assert.True(days.Length > 3);
+        Assert.Equal(days.Select(d => d.Share).Order().Distinct(), days.Select(d => d.Share));
+        Assert.Equal(1, days[^1].Share, 9);
+        Assert.All(days, d => Assert.Equal(d.Share, Small.Plan(guidance, ("dates.needed-by", d.Day)).Chances!.MeetsDate!.Value, 9));
+    }
+
+    [Fact]
+    public void A_step_that_a_limit_only_draws_along_decides_nothing()
+    {
+        var guidance = Small.Empty with
+        {
+            Steps =
+            [
+                Small.Step("plan", 10) with { Takes = Small.Takes(DayCount.WorkingDays, 5, 10, 30) },
+                Small.Step("dig", 2) with { Takes = Small.Takes(DayCount.WorkingDays, 1, 2, 4), NoLaterThan = [new("joint", 3, DayCount.CalendarDays, null, Place.None)] },
+                Small.Turn("joint", "operator", 1) with { After = [Small.After("plan"), Small.After("dig")] },
+            ],
+        };
+        var deciding = Small.Plan(guidance).Chances!.Deciding;
+
+        Assert.Equal((1, 0), (deciding["plan"], deciding["dig"]));
+    }
+
+    [Fact]
     public void The_same_seed_gives_the_same_chances_and_another_seed_others()
     {
         var answers = Small.Answers(Guidance);

@@ -27,6 +27,25 @@ public sealed class WayTests
     public void Without_a_settled_way_the_first_open_one_is_chosen() =>
         Assert.Equal("outside", Small.Plan(Guidance with { Ways = Guidance.Ways[..2] }).ChosenWay.Item.Id);
 
+    [Theory]
+    [InlineData("yes", null, "outside")]
+    [InlineData(null, "no", "outside")]
+    [InlineData(null, "yes", "stay")]
+    [InlineData("no", "no", "stay")]
+    public void A_way_that_does_not_meet_the_wish_is_compared_and_followed_only_where_nothing_else_is_left(string? outside, string? content, string chosen)
+    {
+        var guidance = Guidance with
+        {
+            Questions = [.. Guidance.Questions, Small.YesNo("wish.could-stay")],
+            Ways = [Guidance.Ways[0], Small.Way("stay") with { MeetsWishIf = Small.Is("wish.could-stay", "yes") }],
+        };
+        var plan = Small.Plan(guidance, [.. new[] { ("place.outside", outside), ("wish.could-stay", content) }.Where(a => a.Item2 is not null).Select(a => (a.Item1, (object)a.Item2!))]);
+
+        Assert.Equal(chosen, plan.ChosenWay.Item.Id);
+        Assert.Contains(plan.Ways, w => w.Way is { IsPresent: true, Item.Id: "stay" } && w.Figures is not null);
+        Assert.Equal(content is null, plan.OpenQuestions.Any(q => q.Question.Name == "wish.could-stay"));
+    }
+
     [Fact]
     public void Every_way_that_is_not_ruled_out_has_its_figures() =>
         Assert.Equal(["outside: True", "inside: False", "stay: True"], Plan("yes", null).Ways.Select(w => $"{w.Way.Item.Id}: {w.Figures is not null}"));

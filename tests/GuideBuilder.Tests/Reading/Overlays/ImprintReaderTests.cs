@@ -1,5 +1,7 @@
 using System.Text;
 using GuideBuilder.Model;
+using GuideBuilder.Planning;
+using GuideBuilder.Planning.Derived;
 using GuideBuilder.Reading;
 using GuideBuilder.Tests.Support;
 
@@ -78,6 +80,30 @@ public sealed class ImprintReaderTests
     [Fact]
     public void Health_is_printed_after_consent_only() => SmallGuidance.Finds("disclosure.yaml", "- «{id: application, may-print: [health]}»\n", "HB1127");
 
+    [Theory]
+    [InlineData("network-operator")]
+    [InlineData("supplier")]
+    [InlineData("building-control")]
+    public void No_line_of_a_network_a_supplier_or_a_council_takes_a_firms_price(string party)
+    {
+        var lines = Content.Guidance.Costs.Where(c => c.InvoicedBy == party).Select(c => c.Id).ToList();
+        var text = Firm + "prices:\n" + string.Concat(lines.Select(id => $"  {id}: {{low: £1, likely: £1, high: £1, stated-as: inc VAT}}\n"));
+        var laid = ImprintReader.Over(Content.Guidance, new("ours.yaml", Encoding.UTF8.GetBytes(text)), null);
+
+        Assert.NotEmpty(lines);
+        Assert.Equal(lines.Count, laid.Faults.Count(f => f.Code == "HB1129"));
+    }
+
+    [Fact]
+    public void A_firms_prices_change_its_own_lines_of_a_plan_and_no_other()
+    {
+        var (own, common) = (Editions.Plan(Editions.Demo, EditionKind.Customer).Costs, Planned(Content.Guidance));
+        var changed = own.Zip(common).Where(c => c.First.Gross != c.Second.Gross || c.First.Price.Id != c.Second.Price.Id).Select(c => (c.First.Cost.Item.Id, c.First.Cost.Item.InvoicedBy));
+
+        Assert.Equal([("electrician-tails", "electrician")], changed);
+        Assert.Equal(["imprint"], own.Single(c => c.Cost.Item.Id == "electrician-tails").Price.Basis.Sources);
+    }
+
     [Fact]
     public void Prices_and_durations_are_laid_over_the_firms_own_lines()
     {
@@ -90,6 +116,11 @@ public sealed class ImprintReaderTests
         Assert.Equal(Content.Guidance.Hazards.Length, guidance.Hazards.Length);
         Assert.Equal(["electrician-tails"], guidance.Imprint!.OwnPrices);
     }
+
+    // The same edition's answers under the guidance without the firm.
+    private static System.Collections.Immutable.ImmutableArray<PlannedCost> Planned(Guidance guidance) => EditionAnswers.Of(Editions.Demo, Editions.Imprinted, EditionKind.Customer)
+        .Then(a => FactDeriver.Derive(a, guidance))
+        .Then(f => Planner.Plan(f, guidance, new(Home.Today, Occasion.DefaultSeed, EditionKind.Customer), new(20, 20, -1))).Value!.Costs;
 
     private static Staged<Guidance> WithLogo(byte[] logo) => ImprintReader.Over(Content.Guidance, new("ours.yaml", Encoding.UTF8.GetBytes(Firm + "logo: ours.svg\n")), new("ours.svg", logo));
 }
