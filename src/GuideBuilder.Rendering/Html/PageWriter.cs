@@ -225,21 +225,15 @@ internal sealed class PageWriter
     {
         var word = SignalNames.Of(panel.Word);
         _out.Open("div", ("class", $"panel {word}"), ("id", Id(panel.Anchor))).Line();
-        _out.Open(panel.Title.IsEmpty ? "p" : HeadingOf(panel.Level), ("class", panel.Title.IsEmpty ? null : "titled")).Open("span", ("class", "signal"));
+        _out.Open(HeadingOf(panel.Level), ("class", "titled")).Open("span", ("class", "signal"));
         if (panel.Word != SignalWord.Notice)
         {
             PictureWriter.Triangle(_out);
         }
 
-        _out.Open("b").Text(panel.WordText).Close().Close();
-        if (!panel.Title.IsEmpty)
-        {
-            _out.Text(" ").Open("span", ("class", "what"));
-            _phrases.Write(panel.Title);
-            _out.Close();
-        }
-
-        _out.CloseLine().Open("div", ("class", "message")).Line();
+        _out.Open("b").Text(panel.WordText).Close().Close().Text(" ").Open("span", ("class", "what"));
+        _phrases.Write(panel.Title);
+        _out.Close().CloseLine().Open("div", ("class", "message")).Line();
         Blocks(panel.Text);
         _out.CloseLine().CloseLine();
     }

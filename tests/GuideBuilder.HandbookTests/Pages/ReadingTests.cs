@@ -80,10 +80,10 @@ public sealed class ReadingTests(Handbooks handbooks)
         from home in Handbooks.Homes
         from name in handbooks.PagesOf(home)
         from panel in handbooks.Parsed(home, name).QuerySelectorAll(".panel")
-        let head = panel.FirstElementChild!
-        where !head.TextContent.StartsWith("DANGER", StringComparison.OrdinalIgnoreCase) && !head.TextContent.StartsWith("WARNING", StringComparison.OrdinalIgnoreCase)
-            && !head.TextContent.StartsWith("CAUTION", StringComparison.OrdinalIgnoreCase) && !head.TextContent.StartsWith("NOTICE", StringComparison.OrdinalIgnoreCase)
-        select $"{home}/{name}: {head.TextContent}");
+        let head = panel.QuerySelector(":is(h2, h3, h4, h5, h6)")?.TextContent ?? ""
+        where !head.StartsWith("DANGER", StringComparison.OrdinalIgnoreCase) && !head.StartsWith("WARNING", StringComparison.OrdinalIgnoreCase)
+            && !head.StartsWith("CAUTION", StringComparison.OrdinalIgnoreCase) && !head.StartsWith("NOTICE", StringComparison.OrdinalIgnoreCase)
+        select $"{home}/{name}: {panel.TextContent}");
 
     private IEnumerable<IElement> Rows(string home, string name) => handbooks.Parsed(home, name).QuerySelectorAll("tbody tr");
 }
