@@ -136,11 +136,15 @@ internal static class DayTimetable
         return steps.Count == 0 ? [] : [new Block.Prose(bindery.Labels.Compose("day-may-apply-steps", ("steps", Phrase.Join("; ", steps))))];
     }
 
-    // Steps of the day that wait for an answer have no turn yet.
-    private static IEnumerable<Step> Open(Bindery bindery, MeetingDay meeting) =>
-        bindery.Plan.Steps.Where(s => s.Step.State == ItemState.Open && s.Step.Item.Meeting == meeting.Meeting && meeting.Turns.All(t => t.Step != s.Step.Item.Id))
+    // Steps of the day that wait for an answer have no turn yet; those before what is done have been done or were not needed.
+    private static IEnumerable<Step> Open(Bindery bindery, MeetingDay meeting)
+    {
+        var ofTheDay = bindery.Plan.Steps.Where(s => s.Step.Item.Meeting == meeting.Meeting).ToList();
+        var done = ofTheDay.Where(s => s.Dates is { Done: true }).Select(s => s.Step.Item.Order).DefaultIfEmpty(int.MinValue).Max();
+        return ofTheDay.Where(s => s.Step.State == ItemState.Open && s.Step.Item.Order > done && meeting.Turns.All(t => t.Step != s.Step.Item.Id))
             .Select(s => s.Step.Item)
             .OrderBy(s => s.Order);
+    }
 
     // Minutes within the hour, as crews are told.
     private static string Clock(Bindery bindery, decimal hours)
