@@ -8,7 +8,9 @@ public static class GroundFacts
     private static readonly ImmutableArray<string> Hole = [GroundHome.HoleLengthQuestion, GroundHome.HoleWidthQuestion, GroundHome.HoleDepthQuestion];
     private static readonly ImmutableArray<string> TrenchSize = [GroundHome.TrenchLengthQuestion, GroundHome.TrenchDepthQuestion];
     private static readonly ImmutableArray<string> Both = [.. Hole, .. TrenchSize];
-    private static readonly ImmutableArray<string> Earth = [.. Both, GroundHome.SoilQuestion, GroundHome.SurfaceQuestion];
+    private static readonly ImmutableArray<string> Ground = [GroundHome.SoilQuestion, GroundHome.SurfaceQuestion];
+    private static readonly ImmutableArray<string> Earth = [.. Both, .. Ground];
+    private static readonly ImmutableArray<string> Care = [GroundHome.WetQuestion, GroundHome.TreesQuestion, GroundHome.DigsQuestion];
     private static readonly ImmutableArray<string> SandSize = [GroundHome.HoleLengthQuestion, GroundHome.HoleWidthQuestion, GroundHome.TrenchLengthQuestion, GroundHome.DuctQuestion];
 
     /// <summary>By name: its value, or null while an answer it rests on is not known or out of range.</summary>
@@ -28,7 +30,9 @@ public static class GroundFacts
         OfBoth("ground.barrow-loads", Earth, h => Containers.Barrows(h.Figures, h.Loose, h.Mass)),
         OfBoth("ground.bulk-bags", Earth, h => Containers.Bags(h.Figures, h.Loose, h.Mass)),
         OfBoth("ground.surplus-bags", [.. Earth, GroundHome.DuctQuestion], h => h.SurplusBags),
-        OfBoth("ground.dig-hours", [.. Earth, GroundHome.WetQuestion, GroundHome.TreesQuestion, GroundHome.DigsQuestion], h => GroundWork.DigHours(h)),
+        OfHole("ground.hole-hours", [.. Hole, .. Ground, .. Care], h => GroundWork.HoleHours(h)),
+        Of("ground.trench-hours", [GroundHome.HasTrench], [.. TrenchSize, .. Ground, .. Care], h => GroundWork.TrenchHours(h)),
+        OfBoth("ground.dig-hours", [.. Earth, .. Care], h => GroundWork.DigHours(h)),
         OfBoth("ground.fill-hours", [.. Earth, GroundHome.FillsQuestion], h => GroundWork.FillHours(h)),
         OfBoth("ground.sand-volume", SandSize, h => h.SandPacked),
         OfBoth("ground.sand-bags", SandSize, h => Containers.SandBags(h.Figures, Sand.ToOrder(h.Figures, h.SandPacked))),

@@ -45,6 +45,33 @@ public sealed class GroundFactTests
         Assert.Equal(1.75m, decimal.Round(Amount("ground.dig-hours", With())!.Amount / Amount("ground.dig-hours", With(("ground.who-digs", "contractor")))!.Amount, 6));
 
     [Fact]
+    public void The_hours_of_the_hole_and_of_the_trench_are_those_of_the_digging()
+    {
+        var (hole, trench) = (Amount("ground.hole-hours", With())!.Amount, Amount("ground.trench-hours", With())!.Amount);
+
+        Assert.Equal(hole + trench, Amount("ground.dig-hours", With())!.Amount);
+        Assert.Equal(1.5m * 1.75m * 1.152m / 0.35m, hole, 6);
+        Assert.Equal(1.75m * 0.45m / 0.46m, trench, 6);
+    }
+
+    [Fact]
+    public void The_trench_takes_hours_by_its_length_and_the_hole_does_not()
+    {
+        var twice = With(("ground.length", Metres(6)));
+
+        Assert.Equal(2 * Amount("ground.trench-hours", With())!.Amount, Amount("ground.trench-hours", twice)!.Amount, 6);
+        Assert.Equal(Amount("ground.hole-hours", With()), Amount("ground.hole-hours", twice));
+    }
+
+    [Theory]
+    [InlineData("ground.hole-hours", "ground.length", true)]
+    [InlineData("ground.trench-hours", "operator.hole-depth", true)]
+    [InlineData("ground.hole-hours", "operator.hole-depth", false)]
+    [InlineData("ground.trench-hours", "ground.length", false)]
+    public void What_is_missing_about_the_one_leaves_the_other_known(string fact, string question, bool known) =>
+        Assert.Equal(known, Amount(fact, With((question, null))) is not null);
+
+    [Fact]
     public void Water_and_roots_never_make_it_quicker()
     {
         var dry = Amount("ground.dig-hours", With())!.Amount;
