@@ -38,6 +38,7 @@ internal static class BlockMakers
         ["steps"] = StepBlocks.Undated,
         ["day-timetable"] = DayTimetable.Of,
         ["day-order"] = DayTimetable.Order,
+        ["day-turns"] = DayTimetable.Turns,
         ["if-they-do-not-come"] = DayBlocks.IfTheyDoNotCome,
         ["works-days"] = DayBlocks.Days,
         ["eve"] = DayBlocks.Eve,

@@ -29,7 +29,7 @@ internal static partial class Uses
             .. guidance.Tables.Prices.SelectMany(p => p.Basis.Sources), .. guidance.Tables.Rows.SelectMany(r => r.Basis.Sources), .. guidance.Tables.Vat.SelectMany(v => v.Basis.Sources),
             .. guidance.Tables.Indexes.SelectMany(i => i.Basis.Sources), .. guidance.Tables.Regions.SelectMany(r => r.Basis.Sources), .. guidance.Tables.Holidays.SelectMany(h => h.Basis.Sources),
             .. guidance.Terms.SelectMany(t => t.Sources),
-            .. guidance.Meetings.SelectMany(m => m.Basis.Sources),
+            .. guidance.Meetings.SelectMany(m => m.Basis.Sources), .. guidance.Nations.SelectMany(n => n.Numbers).Select(n => n.Source),
             .. guidance.Disclosures.Select(d => d.AfterConsent).OfType<string>(),
             .. Named().Matches(words).Select(m => m.Groups[1].Value),
             .. guidance.Terms.Where(t => t.Also.Prepend(t.Word).Any(w => words.Contains(w.Words, StringComparison.OrdinalIgnoreCase))).Select(t => t.Id),

@@ -21,10 +21,15 @@ internal static class DayTimetable
     /// <summary>The table alone, for a sheet that hangs at the door.</summary>
     internal static ImmutableArray<Block> Order(Bindery bindery) => Each(bindery, (meeting, turns, _) =>
     [
-        .. Make.Grid(bindery, "day-caption", ["column-hours", "column-who", "column-what", "column-supply"], Rows(bindery, turns)),
+        .. Table(bindery, turns),
         .. MayApply(bindery, meeting),
         Make.Say(bindery, "day-off-is-not-dead"),
     ]);
+
+    /// <summary>The turns of each such day alone, for a letter: the hours, who, what, and whether the house has supply.</summary>
+    internal static ImmutableArray<Block> Turns(Bindery bindery) => bindery.Plan.Schedule.Meetings.IsEmpty
+        ? [Make.Say(bindery, "none-here")]
+        : [.. bindery.Plan.Schedule.Meetings.SelectMany(m => Table(bindery, TurnsOf(bindery, m)))];
 
     private static ImmutableArray<Block> Each(Bindery bindery, Func<MeetingDay, List<MeetingTurn>, List<string>, ImmutableArray<Block>> day) => bindery.Plan.Schedule.Meetings.IsEmpty
         ? [Make.Say(bindery, "none-here")]
@@ -32,10 +37,15 @@ internal static class DayTimetable
 
     private static IEnumerable<Block> Day(Bindery bindery, MeetingDay meeting, Func<MeetingDay, List<MeetingTurn>, List<string>, ImmutableArray<Block>> day)
     {
-        var turns = meeting.Turns.Where(t => bindery.Items.Step(t.Step) is not null).ToList();
+        var turns = TurnsOf(bindery, meeting);
         var crews = turns.Select(t => CrewOf(bindery, t)).Distinct().ToList();
         return crews.Count == 0 ? [] : [new Block.Prose(meeting.IsHeld ? DayBlocks.Held(bindery, meeting) : DayBlocks.Day(bindery, meeting)), .. day(meeting, turns, crews)];
     }
+
+    private static ImmutableArray<Block> Table(Bindery bindery, List<MeetingTurn> turns) =>
+        Make.Grid(bindery, "day-caption", ["column-hours", "column-who", "column-what", "column-supply"], Rows(bindery, turns));
+
+    private static List<MeetingTurn> TurnsOf(Bindery bindery, MeetingDay meeting) => [.. meeting.Turns.Where(t => bindery.Items.Step(t.Step) is not null)];
 
     private static string CrewOf(Bindery bindery, MeetingTurn turn) => bindery.Items.Step(turn.Step)!.Step.Item.Party;
 
