@@ -32,6 +32,22 @@ internal static class DayBlocks
             .Select(s => new Block.Entry(null, 1, bindery.Link(s.Step.Item.Id), bindery.Read(s.Step.Item.IfItGoesWrong), [Sides.Who(bindery, s.Step.Item.Party)])),
     ];
 
+    /// <summary>Beside the arrival of a crew: what to read if it does not come, and the next day; nothing in its later turns.</summary>
+    internal static Phrase IfNot(Bindery bindery, MeetingDay meeting, List<MeetingTurn> turns, MeetingTurn turn)
+    {
+        var party = bindery.Items.Step(turn.Step)!.Step.Item.Party;
+        return turns.First(t => bindery.Items.Step(t.Step)!.Step.Item.Party == party) != turn || MishapOf(meeting, turn) is not { } planned
+            ? Phrase.Empty
+            : bindery.Labels.Compose("day-if-not", ("mishap", Bindery.Link(planned.Mishap.Id, bindery.Words(planned.Mishap.Title))), ("date", bindery.Dates.SayShort(planned.NextDay)));
+    }
+
+    /// <summary>The next day on which all could come if a crew does not arrive for its first turn; null where none is known.</summary>
+    internal static LocalDate? NextDayWithout(MeetingDay meeting, MeetingTurn turn, string crew) =>
+        MishapOf(meeting, turn)?.NextDay ?? meeting.DropOuts.FirstOrDefault(d => d.Party == crew)?.NextDay;
+
+    // Mishaps stand in the order in which they come to mind; the first of a turn is that nobody comes.
+    private static PlannedMishap? MishapOf(MeetingDay meeting, MeetingTurn turn) => meeting.Mishaps.FirstOrDefault(m => m.Mishap.Turns.Contains(turn.Step));
+
     /// <summary>Whether a step has its turn in the timetable of a day; variants of a turn that only may apply have none.</summary>
     internal static bool IsInTimetable(Bindery bindery, string step) => bindery.Plan.Schedule.Meetings.Any(m => m.Turns.Any(t => t.Step == step));
 
@@ -56,7 +72,7 @@ internal static class DayBlocks
     }
 
     private static Block.Entry Mishap(Bindery bindery, PlannedMishap planned) => new(
-        null,
+        planned.Mishap.Id,
         1,
         bindery.Words(planned.Mishap.Title),
         [.. bindery.Read(planned.Mishap.WhatToDo), .. Make.Under(bindery, "mishap-who-pays", planned.Mishap.WhoPays, 2)],

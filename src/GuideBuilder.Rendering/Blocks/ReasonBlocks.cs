@@ -47,7 +47,7 @@ internal static class ReasonBlocks
             Addresses.ReasonPrefix + because.RuleId,
             title + Phrase.Of($" ({bindery.Say($"state-{Marks.NameOf(state)}")})"),
             [
-                .. because.Reason.IsEmpty ? [] : bindery.Read(because.Reason),
+                .. because.Reason.IsEmpty ? [] : bindery.Read(Sides.ReasonOf(bindery, because)),
                 .. Make.List(because.Deciding.Select(l => Leaf(bindery, l))),
                 new Block.Prose(bindery.Labels.Compose("because-rule", ("rule", Phrase.Of(new Inline.Exact(because.RuleId))), ("file", Phrase.Of(new Inline.Exact(FileOf(because.Place)))), ("sources", Sources(bindery, because)))),
             ]);
