@@ -11,10 +11,10 @@ internal static class SheetLines
 
     /// <summary>What came out, line by line, with the limit and how it stands to it.</summary>
     internal static ImmutableArray<Block> Table(SheetWords words, string caption, IEnumerable<SheetRow> rows) => Make.Grid(
-        words.Bindery, caption, ["column-what", "column-indicative", "column-against"], rows.Select(r => Make.Row(null, Phrase.Of(words.Line(r.Id)), Phrase.Of(words.Worth(r.Result)), Against(words, r))));
+        words.Bindery, caption, ["column-what", "column-indicative", "column-against"], rows.Select(r => Make.Row(null, Phrase.Of(words.Line(r)), Phrase.Of(words.Result(r)), Against(words, r))));
 
     /// <summary>A part whose lines are worked out as those above it: its table, and the sources of all its lines at once.</summary>
-    internal static ImmutableArray<Block> Brief(SheetWords words, string part, ImmutableArray<SheetRow> rows, string name) => rows.Where(r => IsOf(name, r.Id)).ToImmutableArray() is { IsEmpty: false } found ?
+    internal static ImmutableArray<Block> Brief(SheetWords words, string part, ImmutableArray<SheetRow> rows, params ImmutableArray<string> names) => rows.Where(r => names.Any(n => IsOf(n, r.Id))).ToImmutableArray() is { IsEmpty: false } found ?
     [
         new Block.Heading(1, null, Phrase.Of(words.Say($"part-{part}"))),
         new Block.Prose(Phrase.Of(words.Say($"brief-{part}"))),
@@ -45,11 +45,11 @@ internal static class SheetLines
         return new Block.Entry(
             null,
             2,
-            Phrase.Of(words.Line(row.Id)),
+            Phrase.Of(words.Line(row)),
             [
                 new Block.Prose(bindery.Labels.Compose("sheet-formula", ("formula", Phrase.Of(words.Say($"formula-{row.Formula}"))))),
                 .. Make.List(row.Inputs.Select(words.Figure)),
-                new Block.Prose(bindery.Labels.Compose("sheet-result", ("result", Phrase.Of(new Inline.Strong(Phrase.Of(words.Worth(row.Result))))))),
+                new Block.Prose(bindery.Labels.Compose("sheet-result", ("result", Phrase.Of(new Inline.Strong(Phrase.Of(words.Result(row))))))),
                 .. limit,
             ],
             Lines(words, row));
