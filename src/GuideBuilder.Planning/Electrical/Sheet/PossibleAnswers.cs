@@ -9,7 +9,7 @@ internal static class PossibleAnswers
     /// <summary>One table for each of those questions that is open and has lines of its own.</summary>
     public static ImmutableArray<SheetCases> Of(ImmutableArray<SheetRow> lines, Lookup lookup, Func<Lookup, ImmutableArray<SheetRow>> draw)
     {
-        var open = Asked.Select(lookup).OfType<Given.Answered>().Where(a => a.Standing == Standing.Unknown).ToImmutableArray();
+        var open = Asked.Select(name => lookup(name)).OfType<Given.Answered>().Where(a => a.Standing == Standing.Unknown).ToImmutableArray();
         var drawn = new Dictionary<string, FrozenDictionary<string, SheetRow>>(StringComparer.Ordinal);
         return [.. open.Select(column => Table(column, Worlds)).Where(t => !t.Lines.IsEmpty)];
 
