@@ -39,7 +39,7 @@ public sealed class QuantityRangeTests
 
     [Fact]
     public void What_stands_for_an_unknown_answer_lies_within_its_range() =>
-        Findings.AreNone(from q in Asked from v in q.IfUnknown where v.Value.AmountIn(q.Range!.Unit.Symbol) is not { } amount || amount < q.Range.Least || amount > q.Range.Most select q.Name);
+        Findings.AreNone(from q in Asked from v in q.IfUnknown where v.Value.In(q.Range!.Unit)?.Amount is not { } amount || amount < q.Range.Least || amount > q.Range.Most select q.Name);
 
     [Theory]
     [InlineData(true)]
