@@ -47,8 +47,14 @@ internal static class PossibleAnswers
             }
         }
 
-        return found.Exists(f => f.Rows.Any(r => r is not null && Shown(r) != Shown(line))) ? found.Select(f => new SheetCase(line.Id, f.Taken, f.Rows)) : [];
+        return found.Exists(f => f.Rows.Any(r => r is not null && Shown(r) != Shown(line)))
+            ? found.Where(f => f.Rows.Any(r => r?.Result is not null)).Select(f => new SheetCase(line.Id, Deciding(f.Taken, others), f.Rows))
+            : [];
     }
+
+    // What comes out the same under every answer of a question does not hang on it.
+    private static ImmutableArray<(string Question, ImmutableArray<Value> Answers)> Deciding(ImmutableArray<(string Question, ImmutableArray<Value> Answers)> taken, ImmutableArray<Given.Answered> others) =>
+        [.. taken.Where(t => t.Answers.Length < Answers(others.First(o => o.Name == t.Question).Question).Length)];
 
     private static IEnumerable<ImmutableArray<(string, Value)>> Combinations(ImmutableArray<Given.Answered> others) => others.Aggregate(
         (IEnumerable<ImmutableArray<(string, Value)>>)[[]],

@@ -11,7 +11,7 @@ namespace GuideBuilder.Tests.Reading.Answers;
 /// <summary>Every question that asks for a quantity, answered with what makes no sense, and with the ends of what does.</summary>
 public sealed class QuantityRangeTests
 {
-    private const int Line = 8;
+    private const int Line = 12;
 
     private static readonly ImmutableArray<Question> Asked = [.. Content.Guidance.Questions.Where(q => q.Kind == QuestionKind.Quantity)];
 
