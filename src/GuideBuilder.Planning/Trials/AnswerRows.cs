@@ -60,67 +60,104 @@ internal static class AnswerRows
     private static ImmutableArray<ImmutableArray<AnswerRow>> Forced(TrialRun run, int threads)
     {
         var again = new Retrial(run, Math.Min(TriedAgain, run.Worlds.Draws.Length));
-        var tried = Questions(run).Select(q => again.Of(q)).ToArray();
         again.Run(threads);
-        return [.. tried.Select(rows => rows.Select(r => r.Row(again)).ToImmutableArray())];
+        return [.. Questions(run).Select(again.Rows)];
     }
 }
 
 /// <summary>The first sampled trials, tried again with one answer and another; what comes to the same is run once.</summary>
-internal sealed class Retrial(TrialRun run, int trials)
+internal sealed class Retrial
 {
-    private readonly int[][] _taken = run.Worlds.Taken[..trials];
-    private readonly Dictionary<(string StepKey, int Trial), int> _places = [];
+    private readonly TrialRun _run;
+    private readonly Pending[][] _rows;
+    private readonly Dictionary<(bool[] Steps, int Trial), int> _places = [];
     private readonly List<(WorldContent Content, int Trial)> _runs = [];
     private (int[] Finish, int[] Ready) _found = ([], []);
 
-    /// <summary>The rows of a question, to be told once all have been run.</summary>
-    public List<Pending> Of(int question)
+    /// <summary>Finds what there is to be run again.</summary>
+    public Retrial(TrialRun run, int trials)
     {
-        var rows = new List<Pending>();
-        var affected = run.Setting.Affected[question];
-        var candidates = run.Setting.Walk.CandidatesOf(question);
-        for (var answer = 0; answer < candidates.Length; answer++)
+        _run = run;
+        _rows = [.. run.Setting.Walk.Unknown.Select((_, q) => PendingOf(q))];
+        for (var trial = 0; trial < trials; trial++)
         {
-            var row = new Pending(answer, (double)run.Worlds.Taken.Count(t => t[question] == answer) / run.Worlds.Taken.Length);
-            run.Setting.Walk.Force(_taken, question, answer, affected.Questions, trial => Add(row, trial, affected));
-            rows.Add(row);
+            TryAgain(trial);
         }
-
-        var unasked = new Pending(WorldWalk.None, (double)run.Worlds.Taken.Count(t => t[question] == WorldWalk.None) / run.Worlds.Taken.Length);
-        foreach (var trial in Enumerable.Range(0, trials).Where(t => _taken[t][question] == WorldWalk.None))
-        {
-            unasked.Trials.Add((run.Sums[trial], -1 - trial));
-        }
-
-        return [.. rows.Append(unasked).Where(r => r.Trials.Count > 0 && r.Share > 0)];
     }
 
     /// <summary>Runs what has not been run yet.</summary>
-    public void Run(int threads) => _found = run.Setting.Runner.Finishes([.. _runs.Select(r => r.Content)], [.. _runs.Select(r => r.Trial)], threads);
+    public void Run(int threads) => _found = _run.Setting.Runner.Finishes([.. _runs.Select(r => r.Content)], [.. _runs.Select(r => r.Trial)], threads);
 
-    private void Add(Pending row, int trial, Affected affected)
+    /// <summary>The rows of a question, once all have been run; those that no world has are left out.</summary>
+    public ImmutableArray<AnswerRow> Rows(int question) => [.. _rows[question].Where(r => r.Trials.Count > 0 && r.Share > 0).Select(r => r.Row(this))];
+
+    // A row for each answer, and the last for not being asked.
+    private Pending[] PendingOf(int question)
     {
-        var other = run.Worlds.Contents[trial];
-        var content = run.Setting.Contents.Read(other, affected);
-        row.Trials.Add((
-            ReferenceEquals(content, other) ? run.Sums[trial] : run.Setting.Outlook.GrossOf(content, trial, other, run.Sums[trial], affected),
-            content.StepKey == other.StepKey ? -1 - trial : PlaceOf(content, trial)));
+        var counts = new int[_run.Setting.Walk.CandidatesOf(question).Length + 1];
+        foreach (var taken in _run.Worlds.Taken)
+        {
+            counts[taken[question] == WorldWalk.None ? ^1 : taken[question]]++;
+        }
+
+        return [.. counts.Select((count, a) => new Pending(a == counts.Length - 1 ? WorldWalk.None : a, (double)count / _run.Worlds.Taken.Length))];
     }
 
+    private void TryAgain(int trial)
+    {
+        var taken = _run.Worlds.Taken[trial];
+        _run.Setting.Walk.GoTo(taken);
+        for (var question = 0; question < taken.Length; question++)
+        {
+            var rows = _rows[question];
+            if (taken[question] == WorldWalk.None)
+            {
+                rows[^1].Trials.Add(Same(trial));
+                continue;
+            }
+
+            for (var answer = 0; answer < rows.Length - 1; answer++)
+            {
+                rows[answer].Trials.Add(answer == taken[question] ? Same(trial) : Otherwise(trial, taken, question, answer));
+            }
+        }
+    }
+
+    private (long Sum, int Place) Same(int trial) => (_run.Sums[trial], -1 - trial);
+
+    private (long Sum, int Place) Otherwise(int trial, int[] taken, int question, int answer)
+    {
+        var (setting, other) = (_run.Setting, _run.Worlds.Contents[trial]);
+        var affected = setting.Affected[question];
+        if (affected.IsNothing)
+        {
+            return Same(trial);
+        }
+
+        setting.Walk.Force(trial, question, answer, affected.Questions);
+        var content = setting.Contents.Read(other, affected);
+        setting.Walk.Release(taken, question, affected.Questions);
+        return (
+            ReferenceEquals(content, other) ? _run.Sums[trial] : setting.Outlook.GrossOf(content, trial, other, _run.Sums[trial], affected),
+            ReferenceEquals(content.Steps, other.Steps) ? -1 - trial : PlaceOf(content, trial));
+    }
+
+    // Steps are one array wherever they and their events are the same.
     private int PlaceOf(WorldContent content, int trial)
     {
-        if (!_places.TryGetValue((content.StepKey, trial), out var place))
+        if (!_places.TryGetValue((content.Steps, trial), out var place))
         {
-            _places[(content.StepKey, trial)] = place = _runs.Count;
+            _places[(content.Steps, trial)] = place = _runs.Count;
             _runs.Add((content, trial));
         }
 
         return place;
     }
 
+    private StepRun First => _run.Dates;
+
     /// <summary>A row whose finishes are still to come: by trial its sum, and the place of its run, or below nothing that of the trial whose finish it has.</summary>
-    internal sealed record Pending(int Answer, double Share)
+    private sealed record Pending(int Answer, double Share)
     {
         public List<(long Sum, int Place)> Trials { get; } = [];
 
@@ -132,6 +169,4 @@ internal sealed class Retrial(TrialRun run, int trials)
             [.. Trials.Select(t => t.Place < 0 ? again.First.Ready[-1 - t.Place] : again._found.Ready[t.Place])],
             [.. Trials.Select(_ => 1d / Trials.Count)]);
     }
-
-    private StepRun First => run.Dates;
 }

@@ -10,14 +10,18 @@ internal sealed class DrawnDuration
     private readonly int _low;
     private readonly int[] _days;
 
-    /// <summary>The draws of an item's duration for so many trials.</summary>
-    public DrawnDuration(Model.Duration takes, string item, ulong seed, int trials)
+    /// <summary>A duration by its draws.</summary>
+    public DrawnDuration(Model.Duration takes, uint[] draws)
     {
+        Trials = draws.Length;
         int Days(Func<ThreePoint, decimal> point) => StepNetwork.Days(takes, point);
         _low = Days(t => t.Low);
         var table = SamplingTable.Days(_low, Days(t => t.Likely), Days(t => t.High));
-        _days = table.Steps == 0 ? [] : Array.ConvertAll(Draws.Of(seed, item, "duration", trials), d => _low + table.Step(d));
+        _days = table.Steps == 0 ? [] : Array.ConvertAll(draws, d => _low + table.Step(d));
     }
+
+    /// <summary>For how many trials it has been drawn.</summary>
+    public int Trials { get; }
 
     /// <summary>Whole days in that trial.</summary>
     public int Days(int trial) => _days.Length == 0 ? _low : _days[trial];
@@ -65,6 +69,9 @@ internal sealed class DrawnHours(ThreePoint hours, uint[] draws)
 {
     private readonly SamplingTable _table = SamplingTable.Amount(hours);
     private readonly int[] _byStep = [.. Enumerable.Range(0, SamplingTable.Amount(hours).Steps + 1).Select(s => (int)(SamplingTable.ValueAt(hours, s) * 100))];
+
+    /// <summary>For how many trials they have been drawn.</summary>
+    public int Trials => draws.Length;
 
     /// <summary>The hours in that trial.</summary>
     public int Of(int trial) => _table.Steps == 0 ? _byStep[0] : _byStep[_table.Step(draws[trial])];

@@ -12,6 +12,7 @@ internal sealed class Outlook
     private readonly WayCase _way;
     private readonly int _trials;
     private readonly ImmutableArray<Cost> _costs;
+    private readonly CommonDraws _common;
     private readonly ConcurrentDictionary<string, uint[]> _draws = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<(string Cost, decimal Quantity, Paper? Paper, bool Carries), DrawnLine> _lines = new();
     private readonly ConcurrentDictionary<string, (string Cost, DrawnLine Line)[]> _sets = new(StringComparer.Ordinal);
@@ -20,11 +21,11 @@ internal sealed class Outlook
     /// <summary>The outlook of a way for so many trials; what the log says is done has no chance events any more.</summary>
     public Outlook(WayCase way, ImmutableArray<Step> steps, ImmutableArray<Cost> costs, int trials)
     {
-        (_way, _trials, _costs) = (way, trials, costs);
+        (_way, _trials, _costs, _common) = (way, trials, costs, CommonDraws.Of(way.Guidance));
         _isQuoted = way.Facts.Answers.Papers.Any(p => p.Kind == PaperKind.Quotation) || way.Facts.Answers.Log.Any(e => e.What == LogKind.Quoted);
-        Durations = [.. steps.Select(s => new DrawnDuration(s.Takes, s.Id, way.Occasion.Seed, trials))];
+        Durations = [.. steps.Select(s => _common.Duration(s.Takes, way.Occasion.Seed, s.Id, trials))];
         var done = LogPins.Of(way.Facts.Answers.Log, way.StepsById.Values).Where(p => p.Value.Done is not null).Select(p => p.Key).ToFrozenSet(StringComparer.Ordinal);
-        Hours = [.. steps.Select(s => s.IsDuty && Steps.Hours.Of(s) is { High: > 0 } hours ? new DrawnHours(hours, Draws.Of(way.Occasion.Seed, s.Id, "hours", trials)) : null)];
+        Hours = [.. steps.Select(s => s.IsDuty && Steps.Hours.Of(s) is { High: > 0 } hours ? _common.Hours(hours, way.Occasion.Seed, s.Id, trials) : null)];
         Events = [.. steps.SelectMany((s, i) => s.MayHappen.Select(e => EventOf(done.Contains(s.Id) ? e with { Chance = 0 } : e, i)))];
     }
 
@@ -132,14 +133,12 @@ internal sealed class Outlook
     // What is priced by one kind of market is dear or cheap together, as far as its table says.
     private uint[] DrawsOf(string item, Price price) => _draws.GetOrAdd(item, _ =>
     {
-        var own = Draws.Of(_way.Occasion.Seed, item, "cost", _trials);
+        var own = Of(item, "cost");
         var kind = _way.Guidance.Tables.Regions.FirstOrDefault(r => r.Id == price.RegionFactor);
-        return kind is not { Together: > 0 } ? own : Draws.Shared(
-            own,
-            Draws.Of(_way.Occasion.Seed, item, "together", _trials),
-            _draws.GetOrAdd(kind.Id + " market", id => Draws.Of(_way.Occasion.Seed, kind.Id, "market", _trials)),
-            (double)kind.Together);
+        return kind is not { Together: > 0 } ? own : Draws.Shared(own.AsSpan(0, _trials), Of(item, "together"), Of(kind.Id, "market"), (double)kind.Together);
     });
+
+    private uint[] Of(string item, string purpose) => _common.Of(_way.Occasion.Seed, item, purpose, _trials);
 
     private DrawnEvent EventOf(ChanceEvent e, int step)
     {
@@ -148,8 +147,8 @@ internal sealed class Outlook
         return new(
             step,
             e,
-            Draws.Of(_way.Occasion.Seed, e.Id, "event", _trials),
-            e.TakesMore is { } more ? new(more, e.Id, _way.Occasion.Seed, _trials) : null,
+            Of(e.Id, "event"),
+            e.TakesMore is { } more ? _common.Duration(more, _way.Occasion.Seed, e.Id, _trials) : null,
             price is not null && price.Currency == _way.Nation.Currency ? new(Pricing.Of(price, 1, _way.Market), DrawsOf(e.Id, price)) : null);
     }
 }

@@ -16,6 +16,8 @@ internal sealed class WorldWalk
     private readonly int[] _slots;
     private readonly WorldTest[] _asked;
     private readonly (WorldTest When, ImmutableArray<Candidate> Candidates)[][] _candidates;
+    private readonly Value[][] _values;
+    private uint[][] _draws = [];
 
     /// <summary>A walk over the worlds of those unknown questions.</summary>
     public WorldWalk(WayCase way, DefiniteWorld world, ImmutableArray<Question> unknown)
@@ -24,6 +26,7 @@ internal sealed class WorldWalk
         _slots = [.. unknown.Select(q => world.SlotOf(q.Name))];
         _asked = [.. unknown.Select(q => world.TestOf(q.AskIf))];
         _candidates = [.. unknown.Select(q => q.WeightsIf.Select(w => (world.TestOf(w.When), Candidates.Of(q, c => ReferenceEquals(c, w.When)))).Append((WorldTest.Always, Candidates.Of(q, _ => false))).ToArray())];
+        _values = [.. _candidates.Select(c => c[^1].Candidates.Select(v => v.Value).ToArray())];
     }
 
     /// <summary>The questions, in written order.</summary>
@@ -38,53 +41,55 @@ internal sealed class WorldWalk
     /// <summary>Goes to a sampled world for each trial, and shows what it takes for each question.</summary>
     public void Sample(int trials, Action<int, int[]> visit)
     {
-        var draws = _unknown.Select(q => DrawsOf(q, trials)).ToArray();
+        _draws = [.. _unknown.Select(q => DrawsOf(q, trials))];
         for (var trial = 0; trial < trials; trial++)
         {
             var taken = new int[_unknown.Length];
             _world.Clear();
             for (var i = 0; i < taken.Length; i++)
             {
-                Take(i, taken[i] = Drawn(CandidatesAt(i), draws[i][trial]));
+                Take(i, taken[i] = Drawn(CandidatesAt(i), _draws[i][trial]));
             }
 
             visit(trial, taken);
         }
     }
 
-    /// <summary>
-    /// Goes to the world of each of the first sampled trials again with one answer forced, the others as that answer leaves them; shows only worlds that ask the question.
-    /// Later are the questions whose being asked or whose weights may depend on it.
-    /// </summary>
-    public void Force(int[][] sampled, int question, int answer, ImmutableArray<int> later, Action<int> visit)
+    /// <summary>Goes to the world that takes this for each question.</summary>
+    public void GoTo(int[] taken)
     {
-        var draws = later.Select(q => DrawsOf(_unknown[q], sampled.Length)).ToArray();
-        for (var trial = 0; trial < sampled.Length; trial++)
+        _world.Clear();
+        for (var i = 0; i < taken.Length; i++)
         {
-            var taken = sampled[trial];
-            if (taken[question] == None)
-            {
-                continue;
-            }
-
-            _world.Clear();
-            for (var i = 0; i < taken.Length; i++)
-            {
-                Take(i, i == question ? answer : taken[i]);
-            }
-
-            for (var i = 0; i < later.Length; i++)
-            {
-                Take(later[i], Drawn(CandidatesAt(later[i]), draws[i][trial]));
-            }
-
-            visit(trial);
+            Take(i, taken[i]);
         }
     }
 
-    private uint[] DrawsOf(Question question, int trials) => Draws.Of(_way.Occasion.Seed, question.Name, "answer", trials);
+    /// <summary>In the world of a sampled trial forces one answer, the others as that answer leaves them. Later are the questions whose being asked or whose weights may depend on it.</summary>
+    public void Force(int trial, int question, int answer, ImmutableArray<int> later)
+    {
+        _world.Forget();
+        Take(question, answer);
+        foreach (var i in later)
+        {
+            Take(i, Drawn(CandidatesAt(i), _draws[i][trial]));
+        }
+    }
 
-    private void Take(int i, int answer) => _world.Take(_slots[i], answer == None ? null : CandidatesOf(i)[answer].Value);
+    /// <summary>Goes back to what the trial had taken.</summary>
+    public void Release(int[] taken, int question, ImmutableArray<int> later)
+    {
+        _world.Forget();
+        Take(question, taken[question]);
+        foreach (var i in later)
+        {
+            Take(i, taken[i]);
+        }
+    }
+
+    private uint[] DrawsOf(Question question, int trials) => CommonDraws.Of(_way.Guidance).Of(_way.Occasion.Seed, question.Name, "answer", trials);
+
+    private void Take(int i, int answer) => _world.Take(_slots[i], answer == None ? null : _values[i][answer]);
 
     // What a world has taken is told again from the start, because what follows may have been told otherwise.
     private bool From(int at, int[] taken, double share, Func<double, int[], bool> visit)

@@ -12,15 +12,23 @@ internal sealed class DefiniteWorld(Facts facts, FrozenDictionary<string, FactRu
     private readonly Dictionary<Condition, WorldTest> _tests = new(ReferenceEqualityComparer.Instance);
     private readonly List<Slot> _all = [];
     private int _world = 1;
+    private int _derived = 1;
 
     /// <summary>Takes a value for an unknown question; null where this world does not ask it.</summary>
     public void Take(string question, Value? value) => Take(SlotOf(question), value);
 
-    /// <summary>Takes a value for the unknown question in that place. What has been worked out from another is forgotten.</summary>
+    /// <summary>Takes a value for the unknown question in that place.</summary>
     public void Take(int slot, Value? value) => (_all[slot].Value, _all[slot].World) = (value, _world);
 
     /// <summary>Forgets everything taken, to be used for another world.</summary>
-    public void Clear() => _world++;
+    public void Clear()
+    {
+        _world++;
+        Forget();
+    }
+
+    /// <summary>Forgets what has been worked out from what was taken, because something else is about to be taken.</summary>
+    public void Forget() => _derived++;
 
     /// <summary>Whether a condition holds here.</summary>
     public bool Holds(Condition condition) => TestOf(condition).Holds(this);
@@ -32,7 +40,7 @@ internal sealed class DefiniteWorld(Facts facts, FrozenDictionary<string, FactRu
     public Value? ValueAt(int slot)
     {
         var at = _all[slot];
-        if (!at.Varies || at.World == _world)
+        if (!at.Varies || at.World == (at.IsDerived ? _derived : _world))
         {
             return at.Value;
         }
@@ -43,7 +51,7 @@ internal sealed class DefiniteWorld(Facts facts, FrozenDictionary<string, FactRu
         }
 
         at.Value = at.Calculator is { } calculator ? Worked(calculator) : at.Rows is null ? null : OfRows(at.Rows, at.AppliesIf!, at.Otherwise);
-        at.World = _world;
+        at.World = _derived;
         return at.Value;
     }
 
@@ -150,7 +158,7 @@ internal sealed class DefiniteWorld(Facts facts, FrozenDictionary<string, FactRu
     {
         public Value? Value { get; set; }
 
-        public int World { get; set; }
+        public int World { get; set; } // or, of something derived, since when nothing was forgotten
 
         public bool Varies { get; init; }
 
