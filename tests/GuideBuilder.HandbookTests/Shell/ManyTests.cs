@@ -114,7 +114,7 @@ public sealed class ManyTests : IDisposable
         Assert.DoesNotContain("noindex", File.ReadAllText(_folder.At("public", "index.html")), StringComparison.Ordinal);
         Assert.DoesNotContain("Elm Row", string.Concat(All("public").Values), StringComparison.Ordinal);
         Assert.Contains("1 Elm Row", File.ReadAllText(_folder.At("private", "index.html")), StringComparison.Ordinal);
-        Assert.Contains("<td>24 November 2026</td><td>not to be fixed yet</td><td>no date yet</td>", File.ReadAllText(_folder.At("private", "index.html")), StringComparison.Ordinal);
+        Assert.Contains("<br>Bound on: 24 November 2026<br>Works day: not to be fixed yet<br>Needed by: no date yet</td>", File.ReadAllText(_folder.At("private", "index.html")), StringComparison.Ordinal);
         Assert.DoesNotContain("24 November 2026", File.ReadAllText(_folder.At("public", "index.html")).Split("<footer>")[0], StringComparison.Ordinal);
         Assert.Contains("noindex", File.ReadAllText(_folder.At("private", "index.html")), StringComparison.Ordinal);
         Assert.Equal("User-agent: *\nDisallow: /\n", File.ReadAllText(_folder.At("private", "robots.txt")));
