@@ -43,8 +43,8 @@ public sealed class EffectTests
         }
 
         var values = ValuesOf(question).Select(v => Answered(home, question, v)).ToArray();
-        var first = Home.Of(values[0]);
-        return values.Skip(1).Any(v => Differ(first, Home.Of(v)));
+        var first = Home.Answering(values[0]);
+        return values.Skip(1).Any(v => Differ(first, Home.Answering(v)));
     }
 
     // The data first, because it is made quickly; then the words of the pages that both have.
@@ -63,7 +63,7 @@ public sealed class EffectTests
     {
         QuestionKind.Choice => question.Options.Select(o => o.Id),
         QuestionKind.YesNo => ["yes", "no"],
-        QuestionKind.Several => question.Options.Select(o => o.Id).Prepend("none"),
+        QuestionKind.Several => question.Options.Where(o => o.Id != "none").Select(o => $"[{o.Id}]").Prepend("none"),
         QuestionKind.Quantity => [Of(question.Range!, question.Range!.Least), Of(question.Range, question.Range.Most), Of(question.Range, Math.Round((question.Range.Least + question.Range.Most) / 2))],
         QuestionKind.Date => ["2027-02-01", "2026-12-01", "2027-10-01"],
         QuestionKind.Days => ["[2027-02-01]", "[2026-12-01 to 2027-05-30]"],

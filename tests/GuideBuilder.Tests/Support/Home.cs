@@ -59,7 +59,7 @@ internal sealed class Home
     }
 
     /// <summary>The home of these answers, under the real guidance.</summary>
-    public static Home Of(AnswerSet answers) => Of(FactDeriver.Derive(answers, Content.Guidance), Content.Guidance);
+    public static Home Answering(AnswerSet answers) => Of(FactDeriver.Derive(answers, Content.Guidance), Content.Guidance);
 
     private static Home Of(Staged<Facts> facts, Guidance guidance)
     {
