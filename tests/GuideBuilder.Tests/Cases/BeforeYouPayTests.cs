@@ -1,4 +1,6 @@
+using GuideBuilder.Model;
 using GuideBuilder.Tests.Support;
+using Home = GuideBuilder.Tests.Support.Home;
 
 namespace GuideBuilder.Tests.Cases;
 
@@ -41,7 +43,18 @@ public sealed class BeforeYouPayTests
 
         Assert.DoesNotContain(line, before, StringComparison.Ordinal);
         Assert.Contains(line, after, StringComparison.Ordinal);
-        Assert.Contains("May be nil", after[after.IndexOf(line, StringComparison.Ordinal)..], StringComparison.Ordinal);
+        Assert.Matches(@"^[^|]*?May be nil\..*?How sure: [a-z]", after[after.IndexOf(line, StringComparison.Ordinal)..]);
+    }
+
+    [Fact]
+    public void Each_reason_to_ask_before_paying_stands_alone_in_one_of_these_homes()
+    {
+        var reasons = Content.Guidance.Steps.Single(s => s.Id == "ask-free-first").Head.AppliesIf.Names.ToArray();
+        var met = Conditions.Select(c => Of(Changed(c.Data.Item1, c.Data.Item2, c.Data.Item3)).Plan).Select(p => Assert.Single(reasons, r => p.Facts[r].Value is Value.Option { Id: "yes" })).ToArray();
+
+        Assert.Equal(6, reasons.Length);
+        Assert.Empty(reasons.Except(met));
+        Assert.All(reasons, r => Assert.True(Of(Nothing).Plan.Facts[r].Value is Value.Option { Id: "no" }, r));
     }
 
     [Theory]
