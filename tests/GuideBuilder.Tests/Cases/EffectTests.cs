@@ -17,6 +17,7 @@ public sealed class EffectTests
     private static readonly Func<AnswerSet>[] Bases =
     [
         () => HazardRegister.Answers("home: {nation: england}\nwish: {moves: [cutout, meter]}"),
+        () => HazardRegister.Answers("home: {nation: ireland}\nwish: {moves: [cutout, meter]}"),
         () => AnswersFiles.Read(AnswersFiles.Load("answers/avebury-close.yaml")),
     ];
 
