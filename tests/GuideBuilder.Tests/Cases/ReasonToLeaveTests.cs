@@ -25,7 +25,7 @@ public sealed partial class ReasonToLeaveTests
     [Fact]
     public void A_home_is_told_only_of_those_that_it_can_have()
     {
-        var home = Home.Given("home: {nation: ireland}\nintake: {service: underground, asbestos-board: no, fixed-to: wall, looped: no, second-cable: no}\nwish: {moves: [meter]}\nplace: {kind: same-wall}\nworks: {kinds: none}").Words("the-day");
+        var home = Home.Given("home: {nation: ireland}\nintake: {service: underground, asbestos-board: no, fixed-to: wall, looped: no, second-cable: no, carriers: one}\nwish: {moves: [meter]}\nplace: {kind: same-wall}\nworks: {kinds: none}").Words("the-day");
 
         Assert.Contains("The networks business, at the meter", home, StringComparison.Ordinal);
         Assert.All(["The duct is wrong", "The neighbour on the loop", "The pipe is of mixed metals", "The cabinet is loose"], w => Assert.DoesNotContain(w, home, StringComparison.Ordinal));
