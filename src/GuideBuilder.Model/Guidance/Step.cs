@@ -43,6 +43,9 @@ public sealed record Step(
     /// <summary>How long after a missed or failed day its party can come again, in the party's working days; null when that is not known.</summary>
     public Duration? Again { get; init; }
 
+    /// <summary>Whether there is voltage from this step on, at the isolator and behind it, though the house may still be dark.</summary>
+    public bool PutsSupplyOn { get; init; }
+
     /// <summary>What may go wrong with it, or happen besides.</summary>
     public ImmutableArray<ChanceEvent> MayHappen { get; init; } = [];
 }

@@ -45,6 +45,7 @@ internal sealed class StepReader(Desk desk)
         {
             OnDaysOf = desk.References(fields, "on-days-of", Kinds.Party),
             DoneWith = desk.References(fields, "done-with", Kinds.Step),
+            PutsSupplyOn = fields.Find("puts-supply-on", Values.YesNo, false),
             EachTime = fields.Find("each-time", Values.YesNo, false),
             FreesPlace = fields.Find("frees-place", Values.YesNo, false),
             LoggedAs = fields.Find<LoggedAs?>("logged-as", (node, _) => desk.One(node, "a happening", Logged), null),
