@@ -79,7 +79,7 @@ internal static class PictureWriter
                 html.Mark("circle", ("class", dot.Look), ("cx", Number(dot.X)), ("cy", Number(dot.Y)), ("r", Number(dot.Radius)));
                 break;
             case PictureMark.Words words:
-                html.Open("text", ("class", words.Look), ("x", Number(words.X)), ("y", Number(words.Y)), ("text-anchor", Anchor(words.From))).Bare(words.Text).Close();
+                html.Open("text", ("class", words.Look.Length == 0 ? null : words.Look), ("x", Number(words.X)), ("y", Number(words.Y)), ("text-anchor", Anchor(words.From))).Bare(words.Text).Close();
                 break;
             default:
                 throw new UnreachableException();
@@ -105,5 +105,6 @@ internal static class PictureWriter
         _ => throw new UnreachableException(),
     };
 
-    private static string Number(decimal number) => Invariant($"{decimal.Round(number, 2):0.##}");
+    // A tenth of a unit is less than a phone can show.
+    private static string Number(decimal number) => Invariant($"{decimal.Round(number, 1):0.#}");
 }

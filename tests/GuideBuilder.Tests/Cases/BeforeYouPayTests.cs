@@ -1,4 +1,6 @@
+using GuideBuilder.Model;
 using GuideBuilder.Tests.Support;
+using Home = GuideBuilder.Tests.Support.Home;
 
 namespace GuideBuilder.Tests.Cases;
 
@@ -41,7 +43,22 @@ public sealed class BeforeYouPayTests
 
         Assert.DoesNotContain(line, before, StringComparison.Ordinal);
         Assert.Contains(line, after, StringComparison.Ordinal);
-        Assert.Contains("May be nil", after[after.IndexOf(line, StringComparison.Ordinal)..], StringComparison.Ordinal);
+        Assert.Matches(@"^[^|]*?May be nil\..*?How sure: [a-z]", after[after.IndexOf(line, StringComparison.Ordinal)..]);
+    }
+
+    [Fact]
+    public void Each_reason_to_ask_before_paying_stands_alone_in_one_of_these_homes()
+    {
+        var reasons = Content.Guidance.Steps.Single(s => s.Id == "ask-free-first").Head.AppliesIf.Names.ToArray();
+        var loopAndCharger = Changed("intake", "looped: no", "looped: yes");
+        loopAndCharger["loads"] = "heat-pump: none, charger: planned";
+        var met = Conditions.Select(c => Changed(c.Data.Item1, c.Data.Item2, c.Data.Item3)).Append(loopAndCharger)
+            .Select(h => Of(h).Plan).Select(p => reasons.Where(r => p.Facts[r].Value is Value.Option { Id: "yes" }).ToArray()).ToArray();
+
+        Assert.Equal(6, reasons.Length);
+        Assert.All(met, m => Assert.True(m.Length < 2, string.Join(", ", m)));
+        Assert.Empty(reasons.Except(met.SelectMany(m => m)));
+        Assert.All(reasons, r => Assert.True(Of(Nothing).Plan.Facts[r].Value is Value.Option { Id: "no" }, r));
     }
 
     [Theory]

@@ -25,14 +25,27 @@ public sealed class UseTests
     public void A_question_that_decides_nothing_is_found() =>
         Assert.Equal(["home.idle"], Idle(Content.Guidance with { Questions = [.. Content.Guidance.Questions, Content.Guidance.Questions.First(q => q.Kind == QuestionKind.YesNo) with { Section = "home", Id = "idle" }] }));
 
+    [Fact]
+    public void Every_fact_is_asked_about_by_a_rule_a_sum_or_a_sentence() => Findings.AreNone(Content.Guidance.Facts.Select(f => f.Id).Except(Named(Content.Guidance)));
+
+    [Fact]
+    public void A_fact_that_nobody_asks_about_is_found()
+    {
+        var first = Content.Guidance.Facts[0];
+
+        Assert.DoesNotContain("idle", Named(Content.Guidance with { Facts = [.. Content.Guidance.Facts, first with { Head = first.Head with { Id = "idle" } }] }));
+    }
+
     private static IEnumerable<string> Unused(Guidance guidance, string kind) => GuidanceCheck.Of(guidance, [], Guidances.Today).Where(f => f.Kind == kind).Select(f => f.Where);
 
+    private static IEnumerable<string> Idle(Guidance guidance) => guidance.Questions.Select(q => q.Name).Except(Named(guidance));
+
     // What a condition of a rule, of a row or of a chance asks, what a calculator takes by name, and what a text prints or turns on. That another question hangs on it is not enough.
-    private static IEnumerable<string> Idle(Guidance guidance)
+    private static IEnumerable<string> Named(Guidance guidance)
     {
         var asked = KnownIds.Rules(guidance).SelectMany(Asked).ToHashSet(StringComparer.Ordinal);
         var said = string.Join('\n', GuidanceTexts.Of(guidance).Where(t => t.Kind != "question").Select(t => t.Text.Words));
-        return guidance.Questions.Select(q => q.Name).Where(n => !asked.Contains(n) && !Names(Code, n) && !Names(said, n));
+        return guidance.Questions.Select(q => q.Name).Concat(guidance.Facts.Select(f => f.Id)).Where(n => asked.Contains(n) || Names(Code, n) || Names(said, n));
     }
 
     private static bool Names(string text, string name) => Regex.IsMatch(text, $"\"{Regex.Escape(name)}\"");

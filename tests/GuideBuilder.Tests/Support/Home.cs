@@ -55,7 +55,15 @@ internal sealed class Home
     {
         var guidance = other ?? Content.Guidance;
         var answers = AnswerReader.Read(file, guidance);
-        var plan = answers.Then(a => FactDeriver.Derive(a, guidance)).Then(f => Planner.Plan(f, guidance, new(Today, Occasion.DefaultSeed, EditionKind.Householder), new(Trials, Trials, -1)));
+        return Of(answers.Then(a => FactDeriver.Derive(a, guidance)), guidance);
+    }
+
+    /// <summary>The home of these answers, under the real guidance.</summary>
+    public static Home Answering(AnswerSet answers) => Of(FactDeriver.Derive(answers, Content.Guidance), Content.Guidance);
+
+    private static Home Of(Staged<Facts> facts, Guidance guidance)
+    {
+        var plan = facts.Then(f => Planner.Plan(f, guidance, new(Today, Occasion.DefaultSeed, EditionKind.Householder), new(Trials, Trials, -1)));
         Findings.AreNone(plan.Faults.Where(f => f.Severity == Severity.Error).Select(f => f.ToString()));
         return new(plan.Value!, guidance);
     }
