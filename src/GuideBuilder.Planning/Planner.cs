@@ -26,7 +26,7 @@ public static class Planner
     {
         facts = facts with { Answers = Papers.Told(facts.Answers, guidance.Steps, occasion.Today) };
         var nation = NationOf(facts.Answers, guidance);
-        var ways = WayChoice.Ways(guidance, name => facts[name]);
+        var ways = WayChoice.Ways(guidance.Ways, name => facts[name]);
         var chosen = WayChoice.Of(ways, Known.Option(facts.Answers, "wish.way"));
         var holidays = guidance.Tables.Holidays.FirstOrDefault(h => h.Id == nation.Holidays);
         var faults = WayChoice.Faults(guidance)
@@ -74,7 +74,7 @@ public static class Planner
             plan.Consents,
             plan.Clocks,
             OpenQuestions.Of(reasons, guidance.Questions),
-            world.Taken)
+            Taken.Of(plan, world))
         {
             Chances = plan.Chances,
             Whereabouts = WhereaboutsPlanner.Of(plan, calendars),

@@ -49,6 +49,9 @@ public sealed record Step(
     /// <summary>How long after a missed or failed day its party can come again, in the party's working days; null when that is not known.</summary>
     public Duration? Again { get; init; }
 
+    /// <summary>Whether there is voltage from this step on, at the isolator and behind it, though the house may still be dark.</summary>
+    public bool PutsSupplyOn { get; init; }
+
     /// <summary>What may go wrong with it, or happen besides.</summary>
     public ImmutableArray<ChanceEvent> MayHappen { get; init; } = [];
 
@@ -93,6 +96,9 @@ public sealed record Link(string Step, LinkKind Kind, int Lag, DayCount Of, stri
 
     /// <summary>On which condition the step waits for the other at all; in a home where nobody knows, as the assumed world has it.</summary>
     public Condition If { get; init; } = Condition.Always;
+
+    /// <summary>Whether it waits no more once a day of crews has begun and broken off: supply comes back first.</summary>
+    public bool NotOnceBegun { get; init; }
 }
 
 /// <summary>From which end of the earlier step a link runs.</summary>

@@ -28,4 +28,10 @@ public sealed record Nation(string Id, LocalText Title, string Holidays, Unit Cu
 {
     /// <summary>The nation's own words for bodies, numbers and laws that pages name (network-emergency: 105).</summary>
     public FrozenDictionary<string, LocalText> Bodies { get; init; } = FrozenDictionary<string, LocalText>.Empty;
+
+    /// <summary>The emergency numbers that may be printed, each with where it was read.</summary>
+    public ImmutableArray<EmergencyNumber> Numbers { get; init; } = [];
 }
+
+/// <summary>A number to ring when it is urgent, and the source in which it was read.</summary>
+public sealed record EmergencyNumber(string Number, string Source, Place Place);

@@ -31,6 +31,9 @@ public abstract record Inline
     /// <summary>Words in another language than the page's.</summary>
     public sealed record InLanguage(string Language, Phrase Inside) : Inline;
 
+    /// <summary>Words that are read aloud and not seen: they tell apart what the eye tells apart by its place.</summary>
+    public sealed record Unseen(Phrase Inside) : Inline;
+
     /// <summary>The line ends here.</summary>
     public sealed record LineEnd : Inline;
 
@@ -45,6 +48,7 @@ public abstract record Inline
         Gap gap => gap.Name,
         Date date => date.Text,
         InLanguage other => other.Inside.PlainWords,
+        Unseen unseen => unseen.Inside.PlainWords,
         LineEnd => " ",
         _ => throw new UnreachableException(),
     };

@@ -3,7 +3,7 @@ namespace GuideBuilder.Planning.Steps;
 /// <summary>What is left of a day that broke off: supply comes back first, so that it waits for as little as it can.</summary>
 internal static class BrokenDays
 {
-    /// <summary>The guidance with its steps as the log has left them: the turns that are left wait for no duty of the household, nor for their party's first wait once it has missed them, and what may stay apart is no turn any more.</summary>
+    /// <summary>The guidance with its steps as the log has left them: waits that do not count any more are dropped, a party that missed its turn comes again without its first wait, and what may stay apart is no turn any more.</summary>
     public static Guidance By(AnswerSet answers, Guidance guidance)
     {
         var pins = LogPins.Of(answers.Log, guidance.Steps);
@@ -17,8 +17,11 @@ internal static class BrokenDays
         var byId = guidance.Steps.ToFrozenDictionary(s => s.Id, StringComparer.Ordinal);
         bool IsApart(Step step) => !IsDone(step.Id) && !step.ApartAfter.IsEmpty && step.ApartAfter.All(IsDone);
         bool ComesAgain(Step step, Step before) => pins.GetValueOrDefault(step.Id)?.Missed is not null && before.Party == step.Party && before.Meeting is null;
-        bool Waits(Step step, Link link) => byId[link.Step] is var before && (IsDone(before.Id) || !(before.IsDuty || ComesAgain(step, before) || (before.Meeting == step.Meeting && IsApart(before))));
-        Step Left(Step step) => step with { After = [.. step.After.Where(l => Waits(step, l))], Meeting = IsApart(step) ? null : step.Meeting };
-        return guidance with { Steps = [.. guidance.Steps.Select(s => s.Meeting is not null && begun.Contains(s.Meeting) && !IsDone(s.Id) ? Left(s) : s)] };
+        bool Waits(Step step, Link link) => byId[link.Step] is var before
+            && (IsDone(before.Id) || !(link.NotOnceBegun || (begun.Contains(step.Meeting) && (ComesAgain(step, before) || (before.Meeting == step.Meeting && IsApart(before))))));
+        return guidance with
+        {
+            Steps = [.. guidance.Steps.Select(s => IsDone(s.Id) ? s : s with { After = [.. s.After.Where(l => Waits(s, l))], Meeting = IsApart(s) ? null : s.Meeting })],
+        };
     }
 }

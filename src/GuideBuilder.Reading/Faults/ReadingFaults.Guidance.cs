@@ -114,6 +114,14 @@ internal static partial class ReadingFaults
     public static Fault RateMissing(Place place, string vat, string nation) =>
         Error("HB1097", place, $"The VAT row `{vat}` has no rate for `{nation}`, where this price holds.", "Add the rate, or say under `nations` where the price holds.");
 
+    /// <summary>An emergency number that nobody has listed with its source. Example: <c>gas-emergency: 0800 111 999</c>, and no such line under <c>numbers</c>.</summary>
+    public static Fault NumberWithoutSource(Place place, string number) =>
+        Error("HB1098", place, $"The emergency number `{number}` has no source.", "Add it under `numbers` with the source in which it was read, or say in words where it stands.");
+
+    /// <summary>An emergency number whose source nobody has opened. Example: a source with <c>mark: memory</c>, or without a day under <c>checked</c>.</summary>
+    public static Fault NumberFromMemory(Place place, string number, string source) =>
+        Error("HB1099", place, $"The emergency number `{number}` rests on `{source}`, which was not read on a known day.", "Read it on the body's own page, and say so in that source: mark: read, and checked.");
+
     /// <summary>Rows too many to try. Example: a fact over twelve questions without <c>otherwise</c>.</summary>
     public static Fault RowsUnchecked(Place place) =>
         Error("HB1094", place, "The rows ask about too much to try every case.", "Add otherwise, or divide the fact in two.");

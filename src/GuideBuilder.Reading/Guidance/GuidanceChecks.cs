@@ -7,6 +7,7 @@ internal static class GuidanceChecks
     public static void Run(Guidance guidance, Desk desk)
     {
         CheckNations(guidance, desk);
+        NumberChecks.Run(guidance, desk.Faults);
         CheckIndexes(guidance, desk.Faults);
         OptionTableChecks.Run(guidance, desk);
         CheckWays(guidance, desk.Faults);

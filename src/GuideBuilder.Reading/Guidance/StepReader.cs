@@ -46,6 +46,7 @@ internal sealed class StepReader(Desk desk)
             DoneWith = desk.References(fields, "done-with", Kinds.Step),
             ApartAfter = desk.References(fields, "apart-after", Kinds.Step),
             InsteadPays = desk.References(fields, "instead-pays", Kinds.Cost),
+            PutsSupplyOn = fields.Find("puts-supply-on", Values.YesNo, false),
             EachTime = fields.Find("each-time", Values.YesNo, false),
             FreesPlace = fields.Find("frees-place", Values.YesNo, false),
             LoggedAs = fields.Find<LoggedAs?>("logged-as", (node, _) => desk.One(node, "a happening", Logged), null),
@@ -131,6 +132,7 @@ internal sealed class StepReader(Desk desk)
         {
             Or = Or(fields),
             If = desk.Condition(fields, "if", ConditionScope.Rules),
+            NotOnceBegun = fields.Find("not-once-begun", Values.YesNo, false),
         };
     }
 

@@ -101,6 +101,7 @@ internal sealed class WordReader(Desk desk)
         fields.Place)
     {
         Bodies = fields.Find("bodies", (node, _) => desk.One(node, "bodies", f => Bodies(node, f)), FrozenDictionary<string, LocalText>.Empty),
+        Numbers = desk.List(fields.Node("numbers"), "a number to ring", f => new EmergencyNumber(f.Need("number", Values.Line, ""), desk.NeedReference(f, "source", Kinds.Source), f.Place)),
     };
 
     private static FrozenDictionary<string, LocalText> Bodies(Node node, Fields fields) =>

@@ -58,7 +58,7 @@ internal static class CoverBlocks
         string.Join("; ", answers.Split("; ").Select(a => a is [>= 'A' and <= 'Z', >= 'a' and <= 'z', ..] ? char.ToLowerInvariant(a[0]) + a[1..] : a));
 
     private static Block.Entry Action(Bindery bindery, PlannedStep step) =>
-        new(null, 1, bindery.Link(step.Step.Item.Id), bindery.Read(step.Step.Item.About), [Sides.WhenAtLatest(bindery, step), .. Sides.Letter(bindery, step.Step.Item), Sides.Why(bindery, step.Step.Because)]);
+        new(null, 1, bindery.Link(step.Step.Item.Id), bindery.Read(step.Step.Item.About), [Sides.WhenAtLatest(bindery, step), .. Sides.Letter(bindery, step.Step.Item), Sides.Reason(bindery, step.Step.Because)]);
 
     /// <summary>A letter's title as a link.</summary>
     internal static Phrase LetterLink(Bindery bindery, string id) =>

@@ -32,6 +32,22 @@ internal static class DayBlocks
             .Select(s => new Block.Entry(null, 1, bindery.Link(s.Step.Item.Id), bindery.Read(s.Step.Item.IfItGoesWrong), [Sides.Who(bindery, s.Step.Item.Party)])),
     ];
 
+    /// <summary>Beside the arrival of a crew: what to read if it does not come, and the next day; nothing in its later turns.</summary>
+    internal static Phrase IfNot(Bindery bindery, MeetingDay meeting, List<MeetingTurn> turns, MeetingTurn turn)
+    {
+        var party = bindery.Items.Step(turn.Step)!.Step.Item.Party;
+        return turns.First(t => bindery.Items.Step(t.Step)!.Step.Item.Party == party) != turn || MishapOf(meeting, turn) is not { } planned
+            ? Phrase.Empty
+            : bindery.Labels.Compose("day-if-not", ("mishap", Bindery.Link(planned.Mishap.Id, bindery.Words(planned.Mishap.Title))), ("date", bindery.Dates.SayShort(planned.NextDay)));
+    }
+
+    /// <summary>The next day on which all could come if a crew does not arrive for its first turn; null where none is known.</summary>
+    internal static LocalDate? NextDayWithout(MeetingDay meeting, MeetingTurn turn, string crew) =>
+        MishapOf(meeting, turn)?.NextDay ?? meeting.DropOuts.FirstOrDefault(d => d.Party == crew)?.NextDay;
+
+    // Mishaps stand in the order in which they come to mind; the first of a turn is that nobody comes.
+    private static PlannedMishap? MishapOf(MeetingDay meeting, MeetingTurn turn) => meeting.Mishaps.FirstOrDefault(m => m.Mishap.Turns.Contains(turn.Step));
+
     /// <summary>Whether a step has its turn in the timetable of a day; variants of a turn that only may apply have none.</summary>
     internal static bool IsInTimetable(Bindery bindery, string step) => bindery.Plan.Schedule.Meetings.Any(m => m.Turns.Any(t => t.Step == step));
 
@@ -56,18 +72,23 @@ internal static class DayBlocks
     }
 
     private static Block.Entry Mishap(Bindery bindery, PlannedMishap planned) => new(
-        null,
+        planned.Mishap.Id,
         1,
         bindery.Words(planned.Mishap.Title),
         [.. bindery.Read(planned.Mishap.WhatToDo), .. Make.Under(bindery, "mishap-who-pays", planned.Mishap.WhoPays, 2)],
         [Sides.Line(bindery, "left-next-day", bindery.Dates.Say(planned.NextDay))]);
 
-    /// <summary>The days on which crews meet, a line each; that none is fixed where none is, or not yet.</summary>
+    /// <summary>The days on which crews meet, a line each, and only the weeks where a day may not be fixed yet; that none is fixed where none is.</summary>
     internal static ImmutableArray<Block> Days(Bindery bindery)
     {
-        var days = bindery.Plan.Schedule.Meetings.Where(m => !m.IsHeld).Select(m => bindery.Labels.Compose("works-day-on", ("meeting", Phrase.Of(Title(bindery, m))), ("date", bindery.Dates.Range(m.Range)))).ToList();
+        var days = bindery.Plan.Schedule.Meetings.Select(m => m.IsHeld ? Weeks(bindery, m) : bindery.Labels.Compose("works-day-on", ("meeting", Phrase.Of(Title(bindery, m))), ("date", bindery.Dates.Range(m.Range)))).ToList();
         return days.Count == 0 ? [Make.Say(bindery, "works-day-open")] : Make.List(days);
     }
+
+    private static Phrase Weeks(Bindery bindery, MeetingDay meeting) => bindery.Labels.Compose(
+        "works-day-weeks", ("meeting", Phrase.Of(Title(bindery, meeting))), ("from", bindery.Dates.SayShort(Monday(meeting.Range.Early))), ("to", bindery.Dates.SayShort(Monday(meeting.Range.Late))));
+
+    private static LocalDate Monday(LocalDate day) => day.PlusDays(1).Previous(IsoDayOfWeek.Monday);
 
     private static string Title(Bindery bindery, MeetingDay meeting) => bindery.Guidance.Meetings.FirstOrDefault(m => m.Id == meeting.Meeting)?.Title.Words ?? meeting.Meeting;
 }

@@ -13,7 +13,7 @@ internal static class FigureBlocks
         [
             new Block.Definitions(
             [
-                One(bindery, "figure-cost", Cost(bindery)),
+                Cost(bindery),
                 One(bindery, "figure-finish", Finish(bindery)),
                 One(bindery, "figure-off-supply", OffSupply(bindery)),
                 One(bindery, "figure-own-hours", Phrase.Of(bindery.Ranges.Hours(Figures.Whole(plan.Schedule.HouseholdHours)))),
@@ -22,6 +22,9 @@ internal static class FigureBlocks
             .. MaybeBeyond(bindery),
         ];
     }
+
+    /// <summary>What it may cost, as a range.</summary>
+    internal static Definition Cost(Bindery bindery) => One(bindery, "figure-cost", Sums(bindery));
 
     // While it is not known whether the home is beyond what can be counted: the answers on which that hangs.
     private static IEnumerable<Block> MaybeBeyond(Bindery bindery)
@@ -39,7 +42,7 @@ internal static class FigureBlocks
     private static Definition One(Bindery bindery, string label, Phrase says) => new(null, Phrase.Of(bindery.Say(label)), [new Block.Prose(says)]);
 
     // What one and nine in ten trials do not exceed, and the middle one; without trials, the range of the plan.
-    private static Phrase Cost(Bindery bindery)
+    private static Phrase Sums(Bindery bindery)
     {
         var currency = bindery.Plan.Money.Currency;
         return bindery.Plan is { IsCounted: true, Chances.Cost: { } cost }

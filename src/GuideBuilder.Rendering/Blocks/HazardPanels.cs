@@ -21,7 +21,7 @@ internal static class HazardPanels
             new Block.DangerPanel(
                 null,
                 signs[0].Word,
-                bindery.Say($"signal-{SignalNames.Of(signs[0].Word)}"),
+                Signal(bindery, signs[0].Word),
                 1,
                 Phrase.Join("; ", signs.Select(h => bindery.Link(h.Id))),
                 [new Block.Prose(bindery.Labels.Compose("stop-notice", ("number", WorstHazards.EmergencyNumber(bindery))))]),
@@ -35,14 +35,25 @@ internal static class HazardPanels
         ["column-hazard", "column-signal", "column-people", "column-before", "column-after"],
         Make.WorstFirst(bindery.Plan.Hazards).Select(h => Row(bindery, h.Hazard.Item)));
 
-    /// <summary>The hazards of a step, gravest first and then as the step names them, as panels with the controls that its party carries out; a hazard on which that party has no hold shows all.</summary>
+    /// <summary>The hazards of a step, gravest first and then as the step names them, a panel for each signal word: a line a hazard, so that the whole list is seen before the work; the page of each hazard says the rest.</summary>
     internal static ImmutableArray<Block> Of(Bindery bindery, Step step) =>
     [
         .. Make.Gravest(bindery.Plan.Hazards.Where(h => step.Hazards.Contains(h.Hazard.Item.Id)))
             .ThenBy(h => step.Hazards.IndexOf(h.Hazard.Item.Id))
             .Select(h => h.Hazard.Item)
-            .Select(h => Panel(bindery, h, h.Controls.Any(c => c.By == step.Party) ? [.. h.Controls.Where(c => c.By == step.Party)] : h.Controls)),
+            .GroupBy(h => h.Word)
+            .Select(g => new Block.DangerPanel(null, g.Key, Signal(bindery, g.Key), 1, Phrase.Of(bindery.Say($"panel-{SignalNames.Of(g.Key)}")), Make.List(g.Select(h => Line(bindery, h, step.Party))))),
     ];
+
+    // What can kill says what its party does against it, as far as that party has a hold on it; anything else how it comes about.
+    private static Phrase Line(Bindery bindery, Hazard hazard, string party)
+    {
+        var says = hazard.Before.Severity < WorstHazards.Fatality ? hazard.Cause : (hazard.Controls.FirstOrDefault(c => c.By == party) ?? hazard.Controls[0]).What;
+        return Phrase.Of(new Inline.Strong(bindery.Link(hazard.Id))) + Phrase.Of(". ") + bindery.ReadLine(says) + Phrase.Of(" ") + StopWords(bindery, hazard);
+    }
+
+    /// <summary>The signal word as it is printed.</summary>
+    internal static string Signal(Bindery bindery, SignalWord word) => bindery.Say($"signal-{SignalNames.Of(word)}");
 
     private static Block.DangerPanel Panel(Bindery bindery, Hazard hazard, ImmutableArray<HazardControl> controls) => Under(
         bindery,
@@ -67,12 +78,12 @@ internal static class HazardPanels
 
     /// <summary>A text under the hazard's signal word and its title.</summary>
     internal static Block.DangerPanel Under(Bindery bindery, Hazard hazard, ImmutableArray<Block> text) =>
-        new(null, hazard.Word, bindery.Say($"signal-{SignalNames.Of(hazard.Word)}"), 1, bindery.Link(hazard.Id), text);
+        new(null, hazard.Word, Signal(bindery, hazard.Word), 1, bindery.Link(hazard.Id), text);
 
     private static GridRow Row(Bindery bindery, Hazard hazard) => Make.Row(
         null,
         bindery.Link(hazard.Id),
-        Phrase.Of(bindery.Say($"signal-{SignalNames.Of(hazard.Word)}")),
+        Phrase.Of(Signal(bindery, hazard.Word)),
         bindery.ReadLine(hazard.People),
         Phrase.Of(Score(bindery, hazard.Before)),
         Phrase.Of(Score(bindery, hazard.After)));

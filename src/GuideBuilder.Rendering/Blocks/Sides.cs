@@ -5,10 +5,22 @@ namespace GuideBuilder.Rendering.Blocks;
 /// <summary>The lines of the left column, the same for every kind of entry: who, when, how sure, because.</summary>
 internal static class Sides
 {
-    /// <summary>The four lines of a step; in lists of many steps not more than so many of the questions that would settle it.</summary>
-    internal static ImmutableArray<SideLine> OfStep(Bindery bindery, PlannedStep step, int most = int.MaxValue) =>
+    // In a list; the item's own page names them all.
+    private const int QuestionsNamed = 2;
+
+    /// <summary>The four lines of a step, on its own page.</summary>
+    internal static ImmutableArray<SideLine> OfStep(Bindery bindery, PlannedStep step) =>
     [
-        Who(bindery, step.Step.Item.Party), When(bindery, step), HowSure(bindery, step.Step.State, step.Step.Because, most), Why(bindery, step.Step.Because),
+        Who(bindery, step.Step.Item.Party), When(bindery, step), .. Of(bindery, step.Step),
+    ];
+
+    /// <summary>The lines of a duty in a list of the household's own: when, who else could do it, how sure, and why in plain words; its own page says the rest.</summary>
+    internal static ImmutableArray<SideLine> OfDuty(Bindery bindery, PlannedStep step) =>
+    [
+        When(bindery, step),
+        .. step.Step.Item.WhoInstead.IsEmpty ? [] : ImmutableArray.Create(Line(bindery, "left-instead", bindery.ReadLine(step.Step.Item.WhoInstead))),
+        HowSure(bindery, step.Step.State, step.Step.Because, QuestionsNamed),
+        Reason(bindery, step.Step.Because),
     ];
 
     /// <summary>How sure and because, for any item of the plan.</summary>
@@ -46,19 +58,37 @@ internal static class Sides
         _ => throw new UnreachableException(),
     });
 
-    /// <summary>The rule's own reason, as the link to how it was worked out.</summary>
+    /// <summary>The rule's own reason, as the link to how it was worked out. Where others give the same reason, the link also says, unseen, whose it is: the same words must not lead to two places.</summary>
     internal static SideLine Why(Bindery bindery, Because because)
     {
-        var reason = because.Reason.IsEmpty ? Phrase.Of(bindery.Say("because-nothing")) : bindery.ReadLine(because.Reason);
-        if (bindery.Items.SharesReason(because) && bindery.Items.Find(because.RuleId) is { } rule)
+        var reason = Said(bindery, because);
+        if (reason.Parts.Any(p => p is Inline.Link))
         {
-            // The same words must not link to two places, so the item's title tells them apart.
-            reason += Phrase.Of(" (") + bindery.Words(rule.Title) + Phrase.Of(")");
+            return Line(bindery, "left-because", reason);
         }
 
-        var linked = reason.Parts.Any(p => p is Inline.Link) ? reason : Phrase.Of(new Inline.Link(new Target.Reason(because.RuleId), reason));
-        return Line(bindery, "left-because", linked);
+        if (bindery.Items.SharesReason(because) && bindery.Items.Find(because.RuleId) is { } rule)
+        {
+            reason += Phrase.Of(new Inline.Unseen(Phrase.Of(" (") + bindery.Words(rule.Title) + Phrase.Of(")")));
+        }
+
+        return Line(bindery, "left-because", Phrase.Of(new Inline.Link(new Target.Reason(because.RuleId), reason)));
     }
+
+    /// <summary>The rule's own reason in plain words, in lists of what has a page of its own.</summary>
+    internal static SideLine Reason(Bindery bindery, Because because) => Line(bindery, "left-because", Said(bindery, because));
+
+    /// <summary>Why an item is in the plan. A reason may end in the words for an answer that is missing, which are said only while one is.</summary>
+    internal static LocalText ReasonOf(Bindery bindery, Because because)
+    {
+        var unlessKnown = Tongues.Plain(bindery.Say("because-or-not-known"));
+        return bindery.Items.State(because.RuleId) == ItemState.Settled && because.Reason.Words.TrimEnd().EndsWith(unlessKnown, StringComparison.Ordinal)
+            ? because.Reason with { Words = because.Reason.Words.TrimEnd()[..^unlessKnown.Length] + "." }
+            : because.Reason;
+    }
+
+    private static Phrase Said(Bindery bindery, Because because) =>
+        because.Reason.IsEmpty ? Phrase.Of(bindery.Say("because-nothing")) : bindery.ReadLine(ReasonOf(bindery, because));
 
     /// <summary>What a dated step has to spare: only a step of the driving chain is said to decide the finish, and the turns of a meeting have it in common.</summary>
     internal static string Spare(Bindery bindery, PlannedStep step)

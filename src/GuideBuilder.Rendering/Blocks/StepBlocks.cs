@@ -8,8 +8,12 @@ internal static class StepBlocks
     // The step's own page names them all.
     private const int QuestionsNamed = 1;
 
-    /// <summary>Every present step in order of its earliest start, then those that may apply without a date.</summary>
-    internal static ImmutableArray<Block> All(Bindery bindery) => [.. InOrder(bindery.Plan).Select(s => Entry(bindery, s))];
+    /// <summary>The present steps that have no date, which the calendar therefore leaves out: those that only may apply, and in a plan without dates all of them.</summary>
+    internal static ImmutableArray<Block> Undated(Bindery bindery)
+    {
+        var undated = InOrder(bindery.Plan).Where(s => s.Dates is null).ToList();
+        return undated.Count == 0 ? [] : Make.Under(bindery, "undated-head", Make.Grid(bindery, "undated-caption", ["column-step", "column-who", "column-settled-by"], undated.Select(s => Row(bindery, s))));
+    }
 
     /// <summary>The household's steps as boxes to tick, each with its link and what shows that it is done; while a stop sign stands all but those that deal with it are only named.</summary>
     internal static ImmutableArray<Block> Duties(Bindery bindery)
@@ -32,8 +36,8 @@ internal static class StepBlocks
     private static Phrase DarkStep(Bindery bindery, string id) =>
         DayBlocks.IsInTimetable(bindery, id) ? bindery.Link(id) : bindery.Labels.Compose("off-supply-may", ("step", bindery.Link(id)));
 
-    private static Block.Entry Entry(Bindery bindery, PlannedStep step) =>
-        new Block.Entry(null, 1, bindery.Link(step.Step.Item.Id), bindery.Read(step.Step.Item.About), Sides.OfStep(bindery, step, QuestionsNamed));
+    private static GridRow Row(Bindery bindery, PlannedStep step) =>
+        Make.Row(null, bindery.Link(step.Step.Item.Id), bindery.Link(step.Step.Item.Party), Sides.Settling(bindery, step.Step.Because, QuestionsNamed));
 
     private static Block.Entry Duty(Bindery bindery, PlannedStep step)
     {
@@ -41,9 +45,16 @@ internal static class StepBlocks
         ImmutableArray<Block> text =
         [
             .. bindery.Read(item.About),
-            .. Make.Under(bindery, "step-done-when", [.. bindery.Read(item.DoneWhen), new Block.Ticks([new Tick($"done-{item.Id}", Phrase.Of(bindery.Say("tick-done", ("task", bindery.Mark(item.Title)))))])], 2),
-            .. Make.Under(bindery, "step-who-instead", item.WhoInstead, 2),
+            .. item.DoneWhen.IsEmpty ? [] : DoneWhen(bindery, item),
+            new Block.Ticks([new Tick($"done-{item.Id}", Phrase.Of(bindery.Say("tick-done", ("task", bindery.Mark(item.Title)))))]),
         ];
-        return new Block.Entry(null, 1, bindery.Link(item.Id), text, Sides.OfStep(bindery, step, QuestionsNamed));
+        return new Block.Entry(null, 1, bindery.Link(item.Id), text, Sides.OfDuty(bindery, step));
+    }
+
+    // In a line with its first paragraph: thirty headings of the same words lead nobody anywhere.
+    private static ImmutableArray<Block> DoneWhen(Bindery bindery, Step step)
+    {
+        var lead = Phrase.Of(new Inline.Strong(Phrase.Of(bindery.Say("duty-done-when")))) + Phrase.Of(" ");
+        return bindery.Read(step.DoneWhen, 2) is [Block.Prose first, .. var rest] ? [new Block.Prose(lead + first.Words), .. rest] : [new Block.Prose(lead), .. bindery.Read(step.DoneWhen, 2)];
     }
 }

@@ -5,8 +5,12 @@ namespace GuideBuilder.Rendering.Blocks;
 /// <summary>The worst hazards in short, for the cover and for paper.</summary>
 internal static class WorstHazards
 {
+    /// <summary>The severity of what can kill.</summary>
+    internal const int Fatality = 5;
+
     private const int MostOnCover = 5;
-    private const int Fatality = 5;
+
+    private static readonly ImmutableArray<string> WhoseHands = ["fatal-only-you", "fatal-shared", "fatal-crews"];
 
     /// <summary>At most five, worst first, in short: what it is and when to stop; its own page says the rest. Signs that nobody has looked for share one.</summary>
     internal static ImmutableArray<Block> Top(Bindery bindery)
@@ -16,16 +20,18 @@ internal static class WorstHazards
         return [.. panels.Take(MostOnCover)];
     }
 
-    /// <summary>Everything that could kill, in a line each: the signal word, what it is, and when to stop. Signs that nobody has looked for share one.</summary>
+    /// <summary>Everything that could kill, in a line each: the signal word, what it is, and when to stop. Signs that nobody has looked for share one. What the household alone can prevent comes first, then what it shares with the crews, then what is the crews' own.</summary>
     internal static ImmutableArray<Block> Fatal(Bindery bindery)
     {
         var (first, unseen, others) = Sorted(bindery);
-        return Make.List(
+        IEnumerable<(string Hands, Phrase Says)> lines =
         [
-            .. first.Where(IsFatal).Select(h => Line(bindery, h)),
-            .. unseen.IsEmpty ? ImmutableArray<Phrase>.Empty : [Strong(bindery, unseen[0].Word) + Phrase.Of(bindery.Say("signs-unseen") + ". ") + LookFor(bindery, unseen)],
-            .. others.Where(IsFatal).Select(h => Line(bindery, h)),
-        ]);
+            .. first.Where(IsFatal).Select(h => (Hands(h), Line(bindery, h))),
+            .. unseen.IsEmpty ? ImmutableArray<(string, Phrase)>.Empty : [(WhoseHands[1], Strong(bindery, unseen[0].Word) + Phrase.Of(bindery.Say("signs-unseen") + ". ") + LookFor(bindery, unseen))],
+            .. others.Where(IsFatal).Select(h => (Hands(h), Line(bindery, h))),
+        ];
+        var sorted = lines.ToLookup(l => l.Hands, l => l.Says);
+        return [.. WhoseHands.SelectMany(label => Make.Under(bindery, label, Make.List(sorted[label])))];
     }
 
     /// <summary>The number to ring for the network; empty where the nation has none.</summary>
@@ -39,18 +45,20 @@ internal static class WorstHazards
         return (all[0], [.. all[1]], all[2]);
     }
 
+    private static string Hands(Hazard hazard) => WhoseHands[hazard.Controls.All(c => c.By == Party.Household) ? 0 : hazard.Controls.Any(c => c.By == Party.Household) ? 1 : 2];
+
     private static bool IsFatal(Hazard hazard) => hazard.Before.Severity == Fatality;
 
     private static Block.DangerPanel Short(Bindery bindery, Hazard hazard) =>
         HazardPanels.Under(bindery, hazard, HazardPanels.Stop(bindery, hazard) is { IsEmpty: false } stop ? stop : [new Block.Prose(bindery.ReadLine(hazard.Cause))]);
 
     private static Block.DangerPanel Unseen(Bindery bindery, ImmutableArray<Hazard> signs) =>
-        new(null, signs[0].Word, bindery.Say($"signal-{SignalNames.Of(signs[0].Word)}"), 1, Phrase.Of(bindery.Say("signs-unseen")), [new Block.Prose(LookFor(bindery, signs))]);
+        new(null, signs[0].Word, HazardPanels.Signal(bindery, signs[0].Word), 1, Phrase.Of(bindery.Say("signs-unseen")), [new Block.Prose(LookFor(bindery, signs))]);
 
     private static Phrase LookFor(Bindery bindery, ImmutableArray<Hazard> signs) =>
         bindery.Labels.Compose("signs-look-for", ("signs", Phrase.Join("; ", signs.Select(h => bindery.Link(h.Id)))), ("number", EmergencyNumber(bindery)));
 
-    private static Phrase Strong(Bindery bindery, SignalWord word) => Phrase.Of(new Inline.Strong(Phrase.Of(bindery.Say($"signal-{SignalNames.Of(word)}")))) + Phrase.Of(" ");
+    private static Phrase Strong(Bindery bindery, SignalWord word) => Phrase.Of(new Inline.Strong(Phrase.Of(HazardPanels.Signal(bindery, word)))) + Phrase.Of(" ");
 
     private static Phrase Line(Bindery bindery, Hazard hazard) => Strong(bindery, hazard.Word) + bindery.Link(hazard.Id) + Phrase.Of(". ") + HazardPanels.StopWords(bindery, hazard);
 }

@@ -129,7 +129,9 @@ internal sealed class PageWriter
         _out.CloseLine();
     }
 
-    private void Title(int level, string? anchor, Phrase words) => Element(Invariant($"h{Math.Min(6, level + 1 + _manner.Depth)}"), words, Id(anchor));
+    private void Title(int level, string? anchor, Phrase words) => Element(HeadingOf(level), words, Id(anchor));
+
+    private string HeadingOf(int level) => Invariant($"h{Math.Min(6, level + 1 + _manner.Depth)}");
 
     private string? Id(string? anchor) => anchor is null ? null : _prefix + anchor;
 
@@ -218,21 +220,20 @@ internal sealed class PageWriter
         _out.CloseLine();
     }
 
+    // The signal word is part of the heading, so that whoever goes from heading to heading hears it first.
     private void Panel(Block.DangerPanel panel)
     {
         var word = SignalNames.Of(panel.Word);
-        _out.Open("div", ("class", $"panel {word}"), ("id", Id(panel.Anchor))).Line().Open("p", ("class", "signal"));
+        _out.Open("div", ("class", $"panel {word}"), ("id", Id(panel.Anchor))).Line();
+        _out.Open(HeadingOf(panel.Level), ("class", "titled")).Open("span", ("class", "signal"));
         if (panel.Word != SignalWord.Notice)
         {
             PictureWriter.Triangle(_out);
         }
 
-        _out.Open("b").Text(panel.WordText).Close().CloseLine().Open("div", ("class", "message")).Line();
-        if (!panel.Title.IsEmpty)
-        {
-            Title(panel.Level, null, panel.Title);
-        }
-
+        _out.Open("b").Text(panel.WordText).Close().Close().Text(" ").Open("span", ("class", "what"));
+        _phrases.Write(panel.Title);
+        _out.Close().CloseLine().Open("div", ("class", "message")).Line();
         Blocks(panel.Text);
         _out.CloseLine().CloseLine();
     }

@@ -45,13 +45,16 @@ internal sealed class PhraseWriter
                 Link(link);
                 break;
             case Inline.Gap gap:
-                _out.Open("span", ("class", "gap")).Text(gap.Name.Length == 0 ? "" : _labels.Say("gap", ("name", gap.Name))).Close();
+                Gap(gap.Name);
                 break;
             case Inline.Date date:
                 _out.Open("time", ("datetime", NodaTime.Text.LocalDatePattern.Iso.Format(date.Day))).Text(date.Text).Close();
                 break;
             case Inline.InLanguage other:
                 Other(other);
+                break;
+            case Inline.Unseen unseen:
+                Element("span", unseen.Inside, ("class", "unseen"));
                 break;
             case Inline.LineEnd:
                 _out.Void("br");
@@ -60,6 +63,10 @@ internal sealed class PhraseWriter
                 throw new UnreachableException();
         }
     }
+
+    // The line to write on is empty; what belongs there follows it, and in a table, whose heads say it, is heard only.
+    private void Gap(string name) =>
+        _out.Open("span", ("class", "gap")).Close().Open("span", ("class", name.Length == 0 ? "unseen" : "gap-name")).Text(name.Length == 0 ? _labels.Say("gap-unnamed") : _labels.Say("gap", ("name", name))).Close();
 
     // Words need no mark inside others of their language.
     private void Other(Inline.InLanguage other)

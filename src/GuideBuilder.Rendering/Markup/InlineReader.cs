@@ -92,15 +92,18 @@ internal sealed class InlineReader
     private static IEnumerable<Said> Merge(IEnumerable<Said> parts)
     {
         Said.Words? held = null;
+        var before = "";
         foreach (var part in parts)
         {
+            var heard = before;
+            before += part.PlainWords;
             if (part is Said.Words words)
             {
                 held = held is null ? words : new(held.Text + words.Text);
                 continue;
             }
 
-            var said = part is Said.Gap gap && held is not null && IsNamed(held.Text, gap.Name) ? new Said.Gap("") : part;
+            var said = part is Said.Gap gap && IsNamed(heard, gap.Name) ? new Said.Gap("") : part;
             if (held is not null)
             {
                 yield return held;

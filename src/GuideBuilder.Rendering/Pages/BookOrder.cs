@@ -1,9 +1,9 @@
 namespace GuideBuilder.Rendering.Pages;
 
-/// <summary>One line of the list of chapters: a page, or the home pages of a kind of item. A page apart is bound beside the book and is no chapter of it.</summary>
-internal sealed record ChapterLine(string? Page, PageKind? PagesOf, Place Place, bool IsApart = false);
+/// <summary>One line of the list of chapters: a page, or the home pages of a kind of item. A page apart is bound beside the book and is no chapter of it; with a page that begins a part, a new file of the editions for paper begins.</summary>
+internal sealed record ChapterLine(string? Page, PageKind? PagesOf, Place Place, bool IsApart = false, bool BeginsPart = false);
 
-/// <summary>Reads look/chapters.txt: a page id a line, in reading order; an indented <c>pages of …</c> puts item pages there, <c>apart …</c> binds a page beside the book, <c>begins with …</c> puts a page in the place of the cover, <c>letter …</c> names a letter of an edition that has some only; # begins a remark.</summary>
+/// <summary>Reads look/chapters.txt: a page id a line, in reading order; an indented <c>pages of …</c> puts item pages there, <c>apart …</c> binds a page beside the book, <c>part …</c> begins a new part on paper with a page, <c>begins with …</c> puts a page in the place of the cover, <c>letter …</c> names a letter of an edition that has some only; # begins a remark.</summary>
 internal static class BookOrder
 {
     /// <summary>The id of the first page.</summary>
@@ -15,6 +15,8 @@ internal static class BookOrder
     private const string PagesOf = "pages of ";
 
     private const string Apart = "apart ";
+
+    private const string Part = "part ";
 
     private const string BeginsWith = "begins with ";
 
@@ -51,7 +53,7 @@ internal static class BookOrder
 
     /// <summary>Every page that a list names.</summary>
     internal static IEnumerable<string> Named(LocalText list) =>
-        [.. Lines(list).Where(l => l.Length > 0 && !l.StartsWith('#') && !l.Contains(' ', StringComparison.Ordinal)), .. After(list, Apart), .. After(list, BeginsWith)];
+        [.. Lines(list).Where(l => l.Length > 0 && !l.StartsWith('#') && !l.Contains(' ', StringComparison.Ordinal)), .. After(list, Apart), .. After(list, Part), .. After(list, BeginsWith)];
 
     private static IEnumerable<string> After(LocalText list, string word) => Lines(list).Where(l => l.StartsWith(word, StringComparison.Ordinal)).Select(l => l[word.Length..].Trim());
 
@@ -81,10 +83,11 @@ internal static class BookOrder
         }
 
         var isApart = line.StartsWith(Apart, StringComparison.Ordinal);
-        var page = isApart ? line[Apart.Length..].Trim() : line;
+        var beginsPart = line.StartsWith(Part, StringComparison.Ordinal);
+        var page = (isApart ? line[Apart.Length..] : beginsPart ? line[Part.Length..] : line).Trim();
         if (written.Contains(page))
         {
-            return new(page, null, place, isApart);
+            return new(page, null, place, isApart, beginsPart);
         }
 
         faults.Add(RenderingFaults.ChapterMissing(place, page));

@@ -81,6 +81,7 @@ internal sealed class Frame
           }
 
           @bottom-left {
+            font-size: 8pt;
             content: "{{Quoted(Edition())}} {{Quoted(Check())}}";
           }
         }

@@ -11,7 +11,7 @@ internal static class HazardPage
         var text = bindery.Read(hazard.Cause).AddRange(bindery.Read(hazard.Harm)).AddRange(HazardPanels.Stop(bindery, hazard));
         return
         [
-            new Block.DangerPanel(null, hazard.Word, bindery.Say($"signal-{SignalNames.Of(hazard.Word)}"), 1, Phrase.Empty, text),
+            new Block.DangerPanel(null, hazard.Word, HazardPanels.Signal(bindery, hazard.Word), 1, Phrase.Of(bindery.Say("hazard-what")), text),
             new Block.Entry(null, 1, Phrase.Empty, Scores(bindery, hazard), Lines(bindery, planned)),
             .. Make.Under(bindery, "hazard-controls", Controls(bindery, hazard)),
             .. Make.Under(bindery, "hazard-steps", Make.List(Steps(bindery, hazard))),

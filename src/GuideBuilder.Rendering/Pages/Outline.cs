@@ -5,6 +5,9 @@ internal sealed record OutlineLine(string Id, PageKind Kind, string Number, Phra
 {
     /// <summary>The language of the page's own text.</summary>
     internal string Language { get; init; } = LocalText.Original;
+
+    /// <summary>Whether a new part of the editions for paper begins with it.</summary>
+    internal bool BeginsPart { get; init; }
 }
 
 /// <summary>Which pages this plan's book has, in reading order.</summary>
@@ -27,7 +30,7 @@ internal static class Outline
             PageTitle.Of(page, faults);
             var isCover = line.Page == BookOrder.Cover;
             (chapter, leaf) = (isCover ? chapter : chapter + 1, 0);
-            lines.Add(new(line.Page!, isCover ? PageKind.Cover : PageKind.Chapter, isCover ? "" : Invariant($"{chapter}"), Titled(guidance, PageTitle.Said(page))) { Language = page.Text.Language });
+            lines.Add(new(line.Page!, isCover ? PageKind.Cover : PageKind.Chapter, isCover ? "" : Invariant($"{chapter}"), Titled(guidance, PageTitle.Said(page))) { Language = page.Text.Language, BeginsPart = line.BeginsPart });
         }
 
         return lines.ToImmutable();

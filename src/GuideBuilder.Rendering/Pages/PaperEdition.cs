@@ -1,6 +1,6 @@
 namespace GuideBuilder.Rendering.Pages;
 
-/// <summary>The whole book in reading order as one page, or as few as its size asks for: the same pages, written one level down.</summary>
+/// <summary>The whole book in reading order as a page for each part that the list of chapters names, or more where the size asks for it: the same pages, written one level down.</summary>
 internal sealed class PaperEdition
 {
     // A file of more characters than this is divided between chapters; what is left of a megabyte is for the frame and for letters of two bytes.
@@ -42,7 +42,8 @@ internal sealed class PaperEdition
         foreach (var chapter in Chapters())
         {
             var weight = chapter.Sum(p => Write(p, _ => NameOf(_id, 0), new FaultList()).Length);
-            if (length + weight > MostCharacters && parts[^1].Count > 0)
+            var begins = _bindery.Outline.Any(l => l.BeginsPart && l.Id == chapter[0].Id);
+            if ((begins || length + weight > MostCharacters) && parts[^1].Count > 0)
             {
                 parts.Add([]);
                 length = 0;

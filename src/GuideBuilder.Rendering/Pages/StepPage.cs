@@ -10,7 +10,8 @@ internal static class StepPage
         var step = planned.Step.Item;
         return
         [
-            new Block.Entry(null, 1, Phrase.Empty, [.. bindery.Read(step.About), .. HazardPanels.Of(bindery, step)], [.. Sides.OfStep(bindery, planned), .. More(bindery, planned)]),
+            new Block.Entry(null, 1, Phrase.Empty, bindery.Read(step.About), [.. Sides.OfStep(bindery, planned), .. More(bindery, planned)]),
+            .. HazardPanels.Of(bindery, step),
             .. Make.Under(bindery, "step-how-to", step.HowTo),
             .. Make.Under(bindery, "step-done-when", Done(bindery, step)),
             .. Make.Under(bindery, "step-goes-wrong", step.IfItGoesWrong),
@@ -33,7 +34,7 @@ internal static class StepPage
             .. Share(bindery, planned),
             .. Spare(bindery, planned),
             .. Decided(bindery, planned),
-            .. step.SupplyOff ? [Sides.Line(bindery, "left-supply", Phrase.Of(bindery.Say("supply-off")))] : ImmutableArray<SideLine>.Empty,
+            .. step.SupplyOff ? [Sides.Line(bindery, "left-supply", Phrase.Of(SupplyWords.Of(bindery, step)))] : ImmutableArray<SideLine>.Empty,
             .. Sides.Letter(bindery, step),
         ];
     }

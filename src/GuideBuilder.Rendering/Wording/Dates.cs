@@ -23,6 +23,9 @@ internal sealed class Dates
     /// <summary>April.</summary>
     internal string Month(LocalDate day) => _phrases.Say(Invariant($"month-{day.Month}"));
 
+    /// <summary>The day and the short name of its month, for narrow places in drawings.</summary>
+    internal string Tight(LocalDate day) => _weeksFrom is { } from ? Week(from, day) : Invariant($"{day.Day} {MonthShort(day)}");
+
     /// <summary>Apr; in the public edition the number of its week.</summary>
     internal string MonthShort(LocalDate day) => _weeksFrom is { } from ? Week(from, day) : _phrases.Say(Invariant($"month-short-{day.Month}"));
 

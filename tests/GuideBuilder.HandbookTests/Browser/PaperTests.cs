@@ -51,10 +51,11 @@ public sealed partial class PaperTests(Handbooks handbooks, Chromium chromium)
         Findings.AreNone(found);
     }
 
-    [Fact]
-    public async Task The_sheet_for_the_door_is_one_page()
+    [Theory]
+    [MemberData(nameof(Homes))]
+    public async Task The_sheet_for_the_door_is_one_page(string home)
     {
-        var page = await OpenAsync(Handbooks.Homes[0], "door-sheet.html");
+        var page = await OpenAsync(home, "door-sheet.html");
         var pdf = Encoding.Latin1.GetString(await page.PdfAsync(new() { PreferCSSPageSize = true }));
         await page.Context.CloseAsync();
 

@@ -16,7 +16,7 @@ public sealed class NetworkTests
 
         var bound = await Tool.RunWithAsync(
             new() { ["TELL"] = "libraries", ["DOTNET_STARTUP_HOOKS"] = typeof(NetworkTests).Assembly.Location },
-            Tool.GuideBuilder,
+            Tool.Managed,
             "bind", home, "--to", folder.At("book"), "--edition", "neighbour", "--today", Handbooks.Today);
 
         var loaded = bound.Errors.Split('\n', StringSplitOptions.RemoveEmptyEntries);

@@ -19,7 +19,7 @@ public sealed class RepeatTests(Handbooks handbooks)
 
         var bound = await Tool.RunWithAsync(
             new() { ["LANG"] = language, ["LC_ALL"] = language, ["TZ"] = zone, ["DOTNET_SYSTEM_GLOBALIZATION_INVARIANT"] = "0", ["DOTNET_STARTUP_HOOKS"] = typeof(RepeatTests).Assembly.Location },
-            Tool.GuideBuilder,
+            Tool.Managed,
             "bind", Repository.At("answers/" + home + ".yaml"), "--to", folder.At("book"), "--today", Handbooks.Today);
 
         Assert.SkipWhen(bound.Errors.Contains("libicu", StringComparison.Ordinal), "no libicu is installed, so no culture is real");

@@ -5,9 +5,11 @@ namespace GuideBuilder.HandbookTests.Support;
 /// <summary>A program run to its end, and what it said.</summary>
 internal sealed record Tool(int Exit, string Output, string Errors)
 {
-    // What GUIDEBUILDER names (a native build, say), else the build that stands beside these tests.
-    public static readonly string GuideBuilder =
-        Environment.GetEnvironmentVariable("GUIDEBUILDER") is { Length: > 0 } named ? named : Path.Combine(AppContext.BaseDirectory, "guidebuilder");
+    /// <summary>The build that stands beside these tests: its culture can be real, and it can be asked which libraries it loaded.</summary>
+    public static readonly string Managed = Path.Combine(AppContext.BaseDirectory, "guidebuilder");
+
+    /// <summary>What GUIDEBUILDER names (a native build, say), else <see cref="Managed"/>.</summary>
+    public static readonly string GuideBuilder = Environment.GetEnvironmentVariable("GUIDEBUILDER") is { Length: > 0 } named ? named : Managed;
 
     /// <summary>Runs guidebuilder with these arguments and nothing on its standard input.</summary>
     public static Task<Tool> GuideBuilderAsync(params string[] arguments) => RunAsync(GuideBuilder, arguments);

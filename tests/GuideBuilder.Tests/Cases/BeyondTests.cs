@@ -1,4 +1,6 @@
+using GuideBuilder.Model;
 using GuideBuilder.Tests.Support;
+using Home = GuideBuilder.Tests.Support.Home;
 
 namespace GuideBuilder.Tests.Cases;
 
@@ -44,6 +46,31 @@ public sealed class BeyondTests
     }
 
     [Fact]
+    public void Each_answer_that_takes_a_home_beyond_the_book_is_among_these_and_alone()
+    {
+        var any = Assert.IsType<Condition.AnyOf>(Content.Guidance.Facts.Single(f => f.Id == Plan.BeyondFact).Rows.Single().When);
+        var homes = Answers.Select(a => Home.Given(a.Data)).ToArray();
+
+        Assert.All(homes, h => Assert.Single(any.Parts, c => Holds(c, h)));
+        Assert.All(any.Parts, c => Assert.Contains(homes, h => Holds(c, h)));
+    }
+
+    [Theory]
+    [InlineData("ground: {main-in-way: unknown}")]
+    [InlineData("intake: {service: overhead}\nland: {voltage: unknown}")]
+    [InlineData("land: {pole-or-stay: unknown}")]
+    [InlineData("intake: {fuse-rating: unknown}")]
+    [InlineData("meter: {large-supply: unknown}")]
+    public void An_unknown_among_them_keeps_the_range_with_the_warning(string answer)
+    {
+        var home = Home.Given("home: {nation: england, kind: semi, resold: no, operator-kind: distribution, business-use: no}\n" + Moves + answer);
+
+        Assert.False(home.Plan.IsBeyond);
+        Assert.Matches("£[0-9]", home.Words("cover"));
+        Assert.Contains("could take this job beyond this book", home.Words("money"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Where_it_is_not_known_the_range_stays_and_the_warning_with_it()
     {
         var home = Home.Given("home: {nation: england}\n" + Moves);
@@ -52,4 +79,6 @@ public sealed class BeyondTests
         Assert.Matches("£[0-9]", home.Words("cover"));
         Assert.Contains("could take this job beyond this book", home.Words("money"), StringComparison.Ordinal);
     }
+
+    private static bool Holds(Condition condition, Home home) => Judge.Of(condition, name => home.Plan.Facts[name]).Truth == Truth.Holds;
 }

@@ -70,10 +70,31 @@ public sealed class WhereItHappensTests
     [Fact]
     public void The_page_on_jointing_a_lead_cable_begins_with_loss_of_the_earth_shock_and_flash()
     {
-        var home = Home.At("answers/avebury-close.yaml");
-        var text = home.Made.Single(p => p.Id == "day-joint").Blocks.OfType<Block.Entry>().First().Text;
+        var first = Home.At("answers/avebury-close.yaml").Made.Single(p => p.Id == "day-joint").Blocks.OfType<Block.DangerPanel>().First();
+        var lines = first.Text.OfType<Block.Listing>().Single().Items.Select(i => i.OfType<Block.Prose>().Single().Words.PlainWords).ToList();
 
-        Assert.Equal(["Loss of the earth", "Electric shock at the intake", "Flash and burns when the intake is worked on"], text.OfType<Block.DangerPanel>().Take(3).Select(p => p.Title.PlainWords));
-        Assert.All(text.OfType<Block.DangerPanel>().Take(3), p => Assert.Equal(SignalWord.Danger, p.Word));
+        Assert.Equal(SignalWord.Danger, first.Word);
+        Assert.Equal(["Loss of the earth", "Electric shock at the intake", "Flash and burns when the intake is worked on"], lines.Take(3).Select(l => l.Split(". ")[0]));
     }
+
+    [Theory]
+    [InlineData("answers/avebury-close.yaml")]
+    [InlineData("answers/mostly-unknown.yaml")]
+    public void On_the_page_of_a_step_what_can_kill_says_what_its_party_does_and_when_to_stop(string answers)
+    {
+        var home = Home.At(answers);
+
+        Findings.AreNone(
+            from step in home.Plan.Steps
+            where step.Step.IsPresent
+            let said = home.Words(step.Step.Item.Id)
+            from hazard in home.Plan.Hazards
+            let item = hazard.Hazard.Item
+            where hazard.Hazard.IsPresent && item.Before.Severity == Fatality && step.Step.Item.Hazards.Contains(item.Id)
+            let control = item.Controls.FirstOrDefault(c => c.By == step.Step.Item.Party) ?? item.Controls[0]
+            where !said.Contains(Plain(control.What), StringComparison.Ordinal) || !said.Contains("Stop when: " + Plain(item.StopWhen), StringComparison.Ordinal)
+            select $"{step.Step.Item.Id}: {item.Id}");
+    }
+
+    private static string Plain(LocalText text) => text.Words.Split("{{")[0].Trim();
 }

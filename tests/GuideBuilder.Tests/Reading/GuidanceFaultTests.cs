@@ -111,4 +111,10 @@ public sealed class GuidanceFaultTests
     [InlineData("ireland: {wording: Ireland}", "wales: {wording: Wales}")]
     public void The_nation_must_be_asked_as_the_guidance_lists_it(string right, string wrong) =>
         Assert.Equal(["HB1089"], SmallGuidance.With("questions/home.yaml", SmallGuidance.Files["questions/home.yaml"].Replace(right, wrong, StringComparison.Ordinal)).Faults.Select(f => f.Code));
+
+    [Theory]
+    [InlineData("network-emergency: 105", "network-emergency: 106", "HB1098")]
+    [InlineData("source: network-page", "source: common-practice", "HB1099")]
+    public void An_emergency_number_is_printed_only_where_somebody_read_it(string right, string wrong, string code) =>
+        Assert.Equal([code], SmallGuidance.With("guidance.yaml", SmallGuidance.Files["guidance.yaml"].Replace(right, wrong, StringComparison.Ordinal)).Faults.Select(f => f.Code));
 }

@@ -12,7 +12,7 @@ internal static class SmallGuidanceFiles
               review-by: 2027-05-24
               languages: [en-GB]
               nations:
-                - {id: england, title: England, holidays: england-and-wales, currency: £, bodies: {network-emergency: 105}}
+                - {id: england, title: England, holidays: england-and-wales, currency: £, bodies: {network-emergency: 105}, numbers: [{number: "105", source: network-page}]}
                 - {id: ireland, title: Ireland, holidays: in-ireland, currency: €}
 
             """,
@@ -130,6 +130,7 @@ internal static class SmallGuidanceFiles
             """,
         ["sources.yaml"] = """
             - {id: common-practice, title: Common practice, publisher: nobody, mark: memory}
+            - {id: network-page, title: Whom to ring, publisher: the network, mark: read, checked: 2026-11-24}
 
             """,
         ["labels.yaml"] = "- {id: day, one: day, other: days}\n",

@@ -59,9 +59,9 @@ public sealed class TemplateTests
 
     [Fact]
     public void An_answer_that_is_missing_leaves_a_blank_with_its_name() =>
-        Assert.Contains("<span class=\"gap\">Address:</span>", Bound.Page("At {{ answer \"home.address\" }}", SamplePlan.For(null)), StringComparison.Ordinal);
+        Assert.Contains("<span class=\"gap\"></span><span class=\"gap-name\">(Address)</span>", Bound.Page("At {{ answer \"home.address\" }}", SamplePlan.For(null)), StringComparison.Ordinal);
 
     [Fact]
     public void The_public_edition_leaves_a_blank_where_personal_data_would_stand() =>
-        Assert.Contains("<span class=\"gap\">Address:</span>", Bound.Page("At {{ answer \"home.address\" }}", SamplePlan.For(edition: EditionKind.Public)), StringComparison.Ordinal);
+        Assert.Contains("<span class=\"gap\"></span><span class=\"gap-name\">(Address)</span>", Bound.Page("At {{ answer \"home.address\" }}", SamplePlan.For(edition: EditionKind.Public)), StringComparison.Ordinal);
 }

@@ -24,10 +24,12 @@ internal sealed class Home
 
     private readonly Lazy<Bindery> _bindery;
 
-    private Home(Plan plan)
+    private readonly Guidance _guidance;
+
+    private Home(Plan plan, Guidance guidance)
     {
-        Plan = plan;
-        _bindery = new(() => Handbook.Open(plan, Content.Guidance, new FaultList()));
+        (Plan, _guidance) = (plan, guidance);
+        _bindery = new(() => Handbook.Open(plan, guidance, new FaultList()));
     }
 
     /// <summary>The plan.</summary>
@@ -43,18 +45,19 @@ internal sealed class Home
     public IEnumerable<string> Hazards => Plan.Hazards.Where(h => h.Hazard.IsPresent).Select(h => h.Hazard.Item.Id);
 
     /// <summary>The home in an answers file of the repository.</summary>
-    public static Home At(string path) => Of(new SourceText(path, File.ReadAllBytes(Repository.At(path))));
+    public static Home At(string path, Guidance? guidance = null) => Of(new SourceText(path, File.ReadAllBytes(Repository.At(path))), guidance);
 
     /// <summary>The home in these words, which follow the head of an answers file.</summary>
-    public static Home Given(string words) => Of(new SourceText("home.yaml", Encoding.UTF8.GetBytes("handbook: {format: 1, id: home}\n" + words)));
+    public static Home Given(string words, Guidance? guidance = null) => Of(new SourceText("home.yaml", Encoding.UTF8.GetBytes("handbook: {format: 1, id: home}\n" + words)), guidance);
 
-    /// <summary>The home in an answers file, which must have no mistake.</summary>
-    public static Home Of(SourceText file)
+    /// <summary>The home in an answers file, which must have no mistake, under the real guidance or another one.</summary>
+    public static Home Of(SourceText file, Guidance? other = null)
     {
-        var answers = AnswerReader.Read(file, Content.Guidance);
-        var plan = answers.Then(a => FactDeriver.Derive(a, Content.Guidance)).Then(f => Planner.Plan(f, Content.Guidance, new(Today, Occasion.DefaultSeed, EditionKind.Householder), new(Trials, Trials, -1)));
+        var guidance = other ?? Content.Guidance;
+        var answers = AnswerReader.Read(file, guidance);
+        var plan = answers.Then(a => FactDeriver.Derive(a, guidance)).Then(f => Planner.Plan(f, guidance, new(Today, Occasion.DefaultSeed, EditionKind.Householder), new(Trials, Trials, -1)));
         Findings.AreNone(plan.Faults.Where(f => f.Severity == Severity.Error).Select(f => f.ToString()));
-        return new(plan.Value!);
+        return new(plan.Value!, guidance);
     }
 
     /// <summary>The ids of the pages that have these words, but for those that explain the words, the sources and the reasons of every nation.</summary>
@@ -67,16 +70,22 @@ internal sealed class Home
     public IEnumerable<Page> Made => _bindery.Value.Outline.Select(l => PageMaker.Make(_bindery.Value, l));
 
     /// <summary>The plan as the handbook's data file gives it.</summary>
-    public string Data => Encoding.UTF8.GetString(PlanData.Write(Plan, Content.Guidance, _bindery.Value.Answers).Span);
+    public string Data => Encoding.UTF8.GetString(PlanData.Write(Plan, _guidance, _bindery.Value.Answers).Span);
+
+    /// <summary>Every file of its handbook as bound, by name.</summary>
+    public IReadOnlyDictionary<string, string> Files => Handbook.Render(Plan, _guidance).Value!.Files.ToDictionary(f => f.Name, f => Encoding.UTF8.GetString(f.Bytes.Span), StringComparer.Ordinal);
 
     /// <summary>A fixed phrase of the handbook.</summary>
     public string Say(string label) => _bindery.Value.Say(label);
 
     /// <summary>The words of a page, in one line.</summary>
-    public string Words(string page)
+    public string Words(string page) => string.Join(' ', Lines(page));
+
+    /// <summary>The words of a page, a line for each paragraph, cell and point of a list.</summary>
+    public IEnumerable<string> Lines(string page)
     {
         var line = _bindery.Value.Outline.FirstOrDefault(l => l.Id == page);
         Assert.True(line is not null, $"The handbook has no page {page}.");
-        return string.Join(' ', PlainText.Of(PageMaker.Make(_bindery.Value, line)).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        return PlainText.Of(PageMaker.Make(_bindery.Value, line)).Split('\n').Select(l => string.Join(' ', l.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))).Where(l => l.Length > 0);
     }
 }

@@ -17,18 +17,19 @@ public sealed class BrokenDayTests
             Small.Step("register", 15, "household"),
             Small.Step("slot", 18, "meter"),
             Small.Step("neighbour-agrees", 20, "neighbour"),
-            Small.Turn("joint", "operator", 1) with { After = [Small.After("register")] },
+            Small.Step("ring", 1, "household") with { EachTime = true, NoLaterThan = [new("meter", 7, DayCount.CalendarDays, null, Place.None) { WherePossible = true }], After = [Small.After("register") with { NotOnceBegun = true }] },
+            Small.Turn("joint", "operator", 1) with { After = [Small.After("ring")] },
             Small.Turn("unloop", "operator", 2) with { After = [Small.After("neighbour-agrees"), SameDay("joint")], ApartAfter = ["joint"], DoneWith = ["joint"] },
             Small.Turn("release", "operator", 3) with { After = [SameDay("joint"), SameDay("unloop")], ApartAfter = ["joint"] },
-            Small.Turn("meter", "meter", 4) with { After = [Small.After("register"), Small.After("slot"), SameDay("release")], Again = Small.Takes(DayCount.WorkingDays, 1, 4, 9) },
+            Small.Turn("meter", "meter", 4) with { After = [Small.After("ring"), Small.After("slot"), SameDay("release")], Again = Small.Takes(DayCount.WorkingDays, 1, 4, 9) },
             Small.Turn("tests", "electrician", 5) with { After = [SameDay("meter")] },
             Small.Step("fill", 1, "household", ["release"]),
         ],
     };
 
     [Fact]
-    public void What_brings_supply_back_waits_for_the_crew_that_was_missing_and_for_no_duty() =>
-        Assert.Equal("meter 4/2, tests 4/2", Days(Plan(Missed), "meter", "tests"));
+    public void What_brings_supply_back_waits_for_the_call_to_the_crews_and_for_the_one_that_was_missing() =>
+        Assert.Equal("ring 1/2, meter 4/2, tests 4/2", Days(Plan(Missed), "ring", "meter", "tests"));
 
     [Fact]
     public void The_release_of_the_hole_stays_with_the_joint() => Assert.Equal("release 1/2, fill 2/2", Days(Plan(Missed), "release", "fill"));
