@@ -8,7 +8,7 @@ public static class AskedByProgram
     [
         "board.kind", "board.moves", "dates.avoid-fridays", "dates.away", "dates.needed-by", "dates.start-from",
         "ground.cable-exposed", "ground.depth-given", "ground.footing-distance", "ground.joint-place", "ground.length", "ground.soil",
-        "ground.surface", "ground.trees", "ground.wet", "ground.who-digs", "ground.who-uncovers", "home.address",
+        "ground.surface", "ground.tree-girth", "ground.trees", "ground.wet", "ground.who-digs", "ground.who-uncovers", "home.address",
         "home.block-stair", "home.heritage", "home.kind", "home.nation", "home.region", "home.supply-number",
         "intake.earth-reading", "intake.earthing", "intake.fuse-rating", "intake.isolator", "intake.looped", "intake.phases",
         "intake.signs", "intake.where", "loads.back-feed-car", "loads.battery", "loads.caravan-or-boat", "loads.charger",

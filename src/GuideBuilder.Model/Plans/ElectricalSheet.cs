@@ -5,7 +5,16 @@ public sealed record ElectricalSheet(ImmutableArray<SheetRow> Rows, ImmutableArr
 {
     /// <summary>A sheet on which nothing stands.</summary>
     public static ElectricalSheet Empty { get; } = new([], []);
+
+    /// <summary>What the lines that hang on a missing answer would come to under each answer that is possible; one table a question.</summary>
+    public ImmutableArray<SheetCases> Cases { get; init; } = [];
 }
+
+/// <summary>A question that is open, its possible answers, and the lines that differ with it. Each line stands in one table only.</summary>
+public sealed record SheetCases(string Question, ImmutableArray<Value> Answers, ImmutableArray<SheetCase> Lines);
+
+/// <summary>A line under every possible answer, in their order; null where that answer has no such line. Taken are the other open questions it hangs on, each with the answers for which these figures hold.</summary>
+public sealed record SheetCase(string Line, ImmutableArray<(string Question, ImmutableArray<Value> Answers)> Taken, ImmutableArray<SheetRow?> Rows);
 
 /// <summary>One line of a sheet: its id, the formula's id, what went in, what came out (null when an input is unknown or outside its range), the limit it is held against, the verdict, the table rows used, their sources and weakest mark, and the questions (section.id) whose answers would settle it.</summary>
 public sealed record SheetRow(

@@ -12,6 +12,9 @@ public sealed record SupplyNumber(SupplyNumberKind Kind, SupplyNumberFlaw Flaw)
     /// <summary>Whether the area is that of an independent network, from which no region follows.</summary>
     public bool IsIndependent { get; init; }
 
+    /// <summary>Whether a network with that area is known to us. Only a warning, because new ones are given out.</summary>
+    public bool IsKnownArea { get; init; } = true;
+
     /// <summary>The nations (ids) in which such a number is given out; empty when it does not say.</summary>
     public ImmutableArray<string> Nations { get; init; } = [];
 

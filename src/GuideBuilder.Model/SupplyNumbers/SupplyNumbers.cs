@@ -72,6 +72,7 @@ public static class SupplyNumbers
             Core = core,
             Area = area,
             IsIndependent = isIndependent,
+            IsKnownArea = !(Digits(area) > Number(britain, "last-independent")),
             Nations = row("area-" + area) is { } known && !isIndependent ? List(known, "nations") : List(britain, "nations"),
             Top = top,
             Check = check,

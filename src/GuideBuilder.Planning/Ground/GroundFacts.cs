@@ -40,7 +40,16 @@ public static class GroundFacts
         OfBoth("ground.fill-hours", [.. Earth, GroundHome.FillsQuestion], h => GroundWork.FillHours(h)),
         OfBoth("ground.sand-volume", SandSize, h => h.SandPacked),
         OfBoth("ground.sand-bags", SandSize, h => Containers.SandBags(h.Figures, Sand.ToOrder(h.Figures, h.SandPacked))),
+        new("ground.hole-sides", [GroundHome.HasHole], [GroundHome.HoleDepthQuestion, GroundHome.SoilQuestion, GroundHome.WetQuestion], inputs => Option(new GroundHome(GroundFigures.From(inputs.Tables), inputs).Sides)) { DecidesEarly = true },
     ];
+
+    private static Value.Option? Option(SideAdvice advice) => advice switch
+    {
+        SideAdvice.LookAndKeepBack => new("look"),
+        SideAdvice.SlopeOrSupport or SideAdvice.NeverAlone => new("support"),
+        SideAdvice.FirmWithSupport => new("firm"),
+        _ => null,
+    };
 
     private static Calculator OfHole(string name, ImmutableArray<string> mayUse, Func<GroundHome, Quantity?> work) => Of(name, [GroundHome.HasHole], mayUse, work);
 

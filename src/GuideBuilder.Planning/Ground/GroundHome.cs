@@ -17,6 +17,8 @@ internal sealed class GroundHome(GroundFigures figures, Inputs inputs)
     public const string SurfaceQuestion = "ground.surface";
     public const string WetQuestion = "ground.wet";
     public const string TreesQuestion = "ground.trees";
+    public const string GirthQuestion = "ground.tree-girth";
+    public const string RoomQuestion = "ground.footing-distance";
     public const string DigsQuestion = "ground.who-digs";
     public const string FillsQuestion = "operator.who-fills";
 
@@ -72,6 +74,20 @@ internal sealed class GroundHome(GroundFigures figures, Inputs inputs)
         _ => null,
     };
 
+    /// <summary>Round the trunk of the nearest tree; null where nobody has said.</summary>
+    public Quantity? Girth => inputs.Quantity(GirthQuestion);
+
+    /// <summary>What the sides of the hole ask for; not known while soil or water could still decide it. A home without a hole has nothing to hold up.</summary>
+    public SideAdvice Sides
+    {
+        get
+        {
+            var cautious = No(HasHole) ? SideAdvice.LookAndKeepBack : Ground.Sides.For(figures, HoleDepth, Soil, Wet);
+            var couldStand = IsUnknown(SoilQuestion) || (Soil is { Stands: true } && IsUnknown(WetQuestion));
+            return cautious == SideAdvice.SlopeOrSupport && couldStand ? SideAdvice.NotKnown : cautious;
+        }
+    }
+
     /// <summary>What covers the ground; null while nobody knows.</summary>
     public Surface? Surface => Surface.Answered(figures, inputs.Lookup, inputs.Lookup(SurfaceQuestion).Standing != Standing.NotAsked);
 
@@ -112,6 +128,8 @@ internal sealed class GroundHome(GroundFigures figures, Inputs inputs)
     public static bool IsNothing(Quantity? quantity) => quantity is { Amount: 0 };
 
     public bool No(string fact) => inputs.Option(fact) == "no";
+
+    private bool IsUnknown(string name) => inputs.Lookup(name).Standing == Standing.Unknown;
 
     private Quantity? Answer(string name, Func<Quantity?> otherwise) => inputs.Lookup(name).Standing == Standing.NotAsked ? otherwise() : inputs.Quantity(name);
 }

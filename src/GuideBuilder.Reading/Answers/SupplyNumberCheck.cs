@@ -28,6 +28,10 @@ internal static class SupplyNumberCheck
         {
             yield return ReadingFaults.NotASupplyNumber(place, number.Flaw);
         }
+        else if (!number.IsKnownArea)
+        {
+            yield return ReadingFaults.UnknownArea(place);
+        }
         else if (!number.BeginsAsUsual)
         {
             yield return ReadingFaults.UnusualBeginning(place);

@@ -18,6 +18,10 @@ internal static partial class ReadingFaults
     public static Fault OtherNation(Place place, IEnumerable<string> nations, string nation) =>
         Warning("HB1103", place, $"Numbers that begin so are given out in {string.Join(", ", nations)}, and the home is in {nation}.", "Check both. The nation that is answered counts.");
 
+    /// <summary>First two digits that belong to no network known to us. Example: <c>supply-number: 9912345678906</c>.</summary>
+    public static Fault UnknownArea(Place place) =>
+        Warning("HB1104", place, "No network with these first two digits is known to us.", "Copy the number again from the bill. If it is right, the supplier can say which network it is.");
+
     private static string Wrong(SupplyNumberFlaw flaw) => flaw switch
     {
         SupplyNumberFlaw.Length => "it is too long or too short",

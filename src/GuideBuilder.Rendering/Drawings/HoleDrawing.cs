@@ -9,7 +9,7 @@ internal static class HoleDrawing
 {
     private const string Soil = "ground.soil";
 
-    private static readonly ImmutableArray<string> AlsoTold = ["sides", "slope-back", "heap-width", "set-back", "barrier"];
+    private static readonly ImmutableArray<string> AlsoTold = ["sides", "hole-case", "heap-width", "set-back", "barrier"];
 
     /// <summary>The drawing and its table; a sentence where the size is not known.</summary>
     internal static ImmutableArray<Block> Of(Bindery bindery)
@@ -48,9 +48,9 @@ internal static class HoleDrawing
             Row("hole-length", Figure(sides[0])),
             Row("hole-width", Figure(sides[1])),
             Row("hole-depth", hole.Row("hole-depth") is { Inputs: [var depth, ..] } row ? Figure(depth with { Worth = depth.Worth ?? row.Result }) : Phrase.Empty),
-            .. hole.Row("counted-depth") is { } counted ? [Row("ground-line-counted-depth", Phrase.Of(words.Worth(counted.Result)))] : ImmutableArray<GridRow>.Empty,
+            .. hole.Row("counted-depth") is { } counted ? [Row("ground-line-counted-depth", Phrase.Of(words.Result(counted)))] : ImmutableArray<GridRow>.Empty,
             Row("hole-soil", SoilFigure(hole) is { } soil ? Figure(soil) : Phrase.Of(bindery.Say("answer-unknown"))),
-            .. AlsoTold.Select(hole.Row).OfType<SheetRow>().Select(r => Make.Row(null, Phrase.Of(words.Line(r.Id)), Phrase.Of(words.Worth(r.Result)))),
+            .. AlsoTold.Select(hole.Row).OfType<SheetRow>().Select(r => Make.Row(null, Phrase.Of(words.Line(r)), Phrase.Of(words.Result(r)))),
             Row("hole-cable", Phrase.Of(CableWords(bindery, hole))),
         ]);
 

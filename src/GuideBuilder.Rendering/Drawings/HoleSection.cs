@@ -2,7 +2,7 @@ using GuideBuilder.Rendering.Pages;
 
 namespace GuideBuilder.Rendering.Drawings;
 
-/// <summary>The hole cut through: soil, dimension lines, sloped sides, a boot. The cable is a hatched band over the whole hole from the surface down; a line only where it has been laid bare.</summary>
+/// <summary>The hole cut through: soil, dimension lines, support, a boot. The cable is a hatched band over the whole hole from the surface down; a line only where it has been laid bare.</summary>
 internal static class HoleSection
 {
     private const decimal GroundLine = 78;
@@ -10,6 +10,7 @@ internal static class HoleSection
     private const decimal Room = 156;
     private const decimal Under = 22;
     private const decimal Letter = 6;
+    private const decimal Board = 7;
 
     /// <summary>Draws it and gives the height at which it ends.</summary>
     internal static decimal Draw(Bindery bindery, Sketch sketch, HoleSize hole)
@@ -21,7 +22,7 @@ internal static class HoleSection
         sketch.Box(0, GroundLine, Left, bottom - GroundLine + Under, "", soil).Box(right, GroundLine, Sketch.Width - right, bottom - GroundLine + Under, "", soil).Box(Left, bottom, right - Left, Under, "", soil);
         Cable(bindery, sketch, hole, (Left, right, bottom), scale);
         sketch.Shape(false, "thick", Hatch.None, (0, GroundLine), (Left, GroundLine), (Left, bottom), (right, bottom), (right, GroundLine), (Sketch.Width, GroundLine));
-        Slopes(sketch, hole, (Left, right, bottom), scale);
+        Support(sketch, hole, (Left, right, bottom));
         FootingLine(sketch, right, bottom);
         var (middle, depth) = ((GroundLine + bottom) / 2, Measures.Metres(hole.Depth));
         sketch.Box(Left - 24 - (Letter * depth.Length), middle - 10, (Letter * depth.Length) + 8, 18, "paper").Down(Left - 14, GroundLine, bottom).Say(Left - 20, middle + 4, depth, "small", Anchoring.End);
@@ -63,19 +64,12 @@ internal static class HoleSection
         sketch.Line(right, bottom, right + reach, bottom - reach);
     }
 
-    // From the bottom corners up and outwards; where the surface is further out than the paper, to the edge of the paper.
-    private static void Slopes(Sketch sketch, HoleSize hole, (decimal Left, decimal Right, decimal Bottom) at, decimal scale)
+    // Boards along both sides: who puts them in, and how, is the firm's.
+    private static void Support(Sketch sketch, HoleSize hole, (decimal Left, decimal Right, decimal Bottom) at)
     {
-        if (hole.SlopeBack <= 0)
+        if (hole.IsSupported)
         {
-            return;
-        }
-
-        var back = hole.SlopeBack * scale;
-        foreach (var (corner, room, way) in new[] { (at.Left, at.Left, -1), (at.Right, Sketch.Width - at.Right, 1) })
-        {
-            var reach = Math.Min(back, room);
-            sketch.Line(corner, at.Bottom, corner + (way * reach), at.Bottom - ((at.Bottom - GroundLine) * reach / back), "dash");
+            sketch.Box(at.Left, GroundLine - 4, Board, at.Bottom - GroundLine + 4, "outline").Box(at.Right - Board, GroundLine - 4, Board, at.Bottom - GroundLine + 4, "outline");
         }
     }
 
@@ -90,12 +84,12 @@ internal static class HoleSection
 
         sketch.Line(0, top + 16, 22, top + 16).Say(28, top + 20, bindery.Say("hole-key-footing"), "small");
         top += 18;
-        if (hole.SlopeBack <= 0)
+        if (!hole.IsSupported)
         {
             return top + 30;
         }
 
-        sketch.Line(0, top + 16, 22, top + 16, "dash").Say(28, top + 20, bindery.Say("hole-key-slope", ("0", Measures.Metres(hole.SlopeBack))), "small");
+        sketch.Box(8, top + 9, Board, 14, "outline").Say(28, top + 20, bindery.Say("hole-key-support"), "small");
         return top + 50;
     }
 

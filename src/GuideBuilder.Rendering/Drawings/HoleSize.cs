@@ -20,8 +20,8 @@ internal sealed record HoleSize(decimal Length, decimal Width, decimal Depth)
     /// <summary>How long the heap is.</summary>
     internal decimal HeapLength => Figure("heap-width", "heap") ?? 0;
 
-    /// <summary>How far a sloped side goes back; nothing where the sides may stay upright.</summary>
-    internal decimal SlopeBack => Row("sides")?.Result is Value.Option { Id: "look-and-keep-back" } ? 0 : Of("slope-back") ?? 0;
+    /// <summary>Whether the sides must be held up.</summary>
+    internal bool IsSupported => Row("hole-case")?.Result is Value.Option { Id: not "case-upright" };
 
     /// <summary>The clear room that the jointer wants under the cable.</summary>
     internal decimal Gap => Figure("counted-depth", "joint-hole") ?? 0;

@@ -50,7 +50,7 @@ internal sealed record Supply(string Title, string Place, string Fuse, string Sw
         var earth = Option(bindery, "operator.earth-offered");
         var label = need is null ? "arrangement-fused-ask" : $"arrangement-fused-{need}";
         return new(
-            bindery.Say("drawing-after"), Moving(bindery) == "none" ? Say(bindery, "intake.where") : Say(bindery, "place.kind"), Ask(bindery, "operator.fuse-answer"), bindery.Say(label), Say(bindery, "place.tails-length"), bindery.Say("arrangement-board-moves", ("0", Say(bindery, "board.moves"))),
+            bindery.Say("drawing-after"), Moving(bindery) == "none" ? Say(bindery, "intake.where") : Say(bindery, "place.kind"), Ask(bindery, "operator.fuse-answer"), bindery.Say(label), need == "needed" ? bindery.Say("arrangement-run-sub-main", ("0", Say(bindery, "place.tails-length"))) : Say(bindery, "place.tails-length"), bindery.Say("arrangement-board-moves", ("0", Say(bindery, "board.moves"))),
             earth is null ? bindery.Say("arrangement-earth-ask") : $"{bindery.Say("operator-says")}: {Say(bindery, "operator.earth-offered")}")
         {
             FuseShort = bindery.Say("arrangement-fuse-short"),

@@ -32,9 +32,10 @@ internal static class ElectricalBlock
             new Block.Heading(1, null, Phrase.Of(words.Say("arrangement"))),
             .. Arrangement.Of(bindery),
             .. sheet.Rows.IsEmpty ? [] : ImmutableArray.Create<Block>(new Block.Heading(1, null, Phrase.Of(words.Say("figures"))), Make.Say(bindery, "electrical-figures-words")),
-            .. SheetLines.InParts(words, sheet.Rows, First),
-            .. SheetLines.Brief(words, "sub-main-others", sheet.Rows, "other-"),
-            .. SheetLines.InParts(words, sheet.Rows, Then),
+            .. CaseTables.Of(words, sheet),
+            .. SheetLines.InParts(words, sheet.Rows, First, sheet.Cases),
+            .. SheetLines.Brief(words, "sub-main-others", [.. sheet.Rows.Where(r => !CaseTables.Instead(sheet.Cases)(r))], "other-"),
+            .. SheetLines.InParts(words, sheet.Rows, Then, sheet.Cases),
         ];
     }
 

@@ -9,17 +9,21 @@ internal static class GroundBlock
 {
     private static readonly ImmutableArray<string> InShort =
     [
-        "hole-volume", "trench-volume", "sides", "sloped-volume", "dig-hours-range", "barrow-hours", "hours-alone", "hours-with-helper", "fill-hours", "spoil-mass-range", "barrow-loads", "bulk-bags", "skip", "surplus-bags",
-        "heap-width", "heap-height", "set-back", "sand-bags", "layers", "tape-depth", "separation", "barrier", "rain",
+        "sides", "hole-case", "hole-volume", "trench-volume", "slope-back", "dig-hours-range", "barrow-hours", "hours-alone", "hours-with-helper", "fill-hours", "spoil-mass-range", "barrow-loads", "bulk-bags", "skip", "surplus-bags",
+        "heap-width", "heap-height", "set-back", "sand-bags", "layers", "tape-depth", "separation", "barrier", "ladder", "rain",
     ];
 
     private static readonly ImmutableArray<string> Never = ["never-street", "never-neighbour", "never-cable"];
 
-    private static readonly ImmutableArray<(string Part, ImmutableArray<string> Lines)> Parts =
+    private static readonly ImmutableArray<(string Part, ImmutableArray<string> Lines)> First =
     [
         ("letter", ["letter-"]),
-        ("hole", ["counted-depth", "hole-", "sides", "slope", "slope-", "sloped-", "footing-line", "barrier", "rain"]),
-        ("trench", ["trench-", "separation", "bend", "tape-depth", "tree"]),
+        ("hole", ["counted-depth", "hole-", "sides", "footing-line", "barrier", "ladder", "rain"]),
+    ];
+
+    private static readonly ImmutableArray<(string Part, ImmutableArray<string> Lines)> Then =
+    [
+        ("trench", ["trench-", "separation", "bend", "tape-depth", "tree", "tree-hands"]),
         ("spoil", ["layer-", "spoil-", "heap-", "set-back", "barrow-loads", "bulk-bags", "skip", "surplus", "surplus-"]),
         ("hours", ["dig-", "barrow-hours", "hours-", "fill-hours"]),
         ("filling", ["sand-", "layers", "passes-"]),
@@ -36,11 +40,13 @@ internal static class GroundBlock
         var words = new SheetWords(bindery, "ground");
         return
         [
-            .. Make.Grid(bindery, "ground-caption", ["column-what", "column-indicative"], InShort.SelectMany(id => sheet.Rows.Where(r => r.Id == id)).Select(r => Make.Row(null, Phrase.Of(words.Short(r.Id)), Phrase.Of(words.Worth(r.Result))))),
+            .. Make.Grid(bindery, "ground-caption", ["column-what", "column-indicative"], InShort.SelectMany(id => sheet.Rows.Where(r => r.Id == id)).Select(r => Make.Row(null, Phrase.Of(words.Short(r)), Phrase.Of(words.Result(r))))),
             .. WhoDigs(words, sheet),
             .. HoleDrawing.Of(bindery),
             .. Make.Under(bindery, "ground-stop", Stops(words, sheet)),
-            .. SheetLines.InParts(words, sheet.Rows, Parts),
+            .. SheetLines.InParts(words, sheet.Rows, First),
+            .. SheetLines.Brief(words, "sloped", sheet.Rows, "slope", "slope-back", "sloped-"),
+            .. SheetLines.InParts(words, sheet.Rows, Then),
         ];
     }
 
@@ -48,7 +54,7 @@ internal static class GroundBlock
         words.Bindery,
         "ground-part-who",
         [
-            .. Make.Grid(words.Bindery, "ground-who-caption", ["column-part", "column-who"], sheet.Rows.Where(r => r.Formula == "who-digs").Select(r => Make.Row(null, Phrase.Of(words.Line(r.Id)), Phrase.Of(words.Worth(r.Result))))),
+            .. Make.Grid(words.Bindery, "ground-who-caption", ["column-part", "column-who"], sheet.Rows.Where(r => r.Formula == "who-digs").Select(r => Make.Row(null, Phrase.Of(words.Line(r)), Phrase.Of(words.Result(r))))),
             .. Make.List(Never.Select(n => Phrase.Of(words.Say(n)))),
         ]);
 

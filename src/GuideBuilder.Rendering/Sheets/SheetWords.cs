@@ -15,27 +15,37 @@ internal sealed class SheetWords(Bindery bindery, string sheet)
     /// <summary>A fixed phrase of this sheet.</summary>
     internal string Say(string id) => bindery.Say($"{sheet}-{id}");
 
-    /// <summary>The name of a line.</summary>
-    internal string Line(string id) => Say($"line-{id}");
+    /// <summary>The name of a line with its result, which may name the last of its inputs.</summary>
+    internal string Line(SheetRow row) => bindery.Say($"{sheet}-line-{row.Id}", ("0", row.Inputs is [.., var last] ? Given(last) : ""));
+
+    /// <summary>What came out of a line, in no more places than the sheet is worth.</summary>
+    internal string Result(SheetRow row) => IsRough ? Worth(row.Result, "", Figures.Handy) : Worth(row.Result);
 
     /// <summary>The name of a line in a summary, where nothing stands above it.</summary>
-    internal string Short(string id) => bindery.Labels.Has($"{sheet}-short-{id}") ? Say($"short-{id}") : Line(id);
+    internal string Short(SheetRow row) => bindery.Labels.Has($"{sheet}-short-{row.Id}") ? Say($"short-{row.Id}") : Line(row);
 
     /// <summary>What came out, or that it is not known; of a question that this edition keeps back, that it does.</summary>
-    internal string Worth(Value? worth, string name = "")
+    internal string Worth(Value? worth, string name = "") => Worth(worth, name, Figures.Rounded);
+
+    // The figures of the ground are rough: soil, weather and people differ more than their third figure.
+    private bool IsRough => sheet == "ground";
+
+    private string Given(SheetFigure figure) => Worth(figure.Worth, figure.Name, IsRough && figure.Origin == FigureOrigin.WorkedOut ? Figures.Handy : Figures.Rounded);
+
+    private string Worth(Value? worth, string name, Func<Quantity, Quantity> rounded)
     {
         var question = Question(name);
         return worth is null ? bindery.Say("answer-unknown")
             : question is not null && !bindery.Answers.MayPrint(question.Data) ? bindery.Say("answer-kept-back")
             : worth is Value.Option option && question is null && bindery.Labels.Has($"{sheet}-result-{option.Id}") ? Say($"result-{option.Id}")
-            : worth is Value.Amount { Vat: VatBasis.NotStated } amount ? Amount(Figures.Rounded(amount.Quantity))
-            : worth is Value.Spread spread ? bindery.Say("from-to", ("0", Amount(Figures.Rounded(spread.Lowest))), ("1", Amount(Figures.Rounded(spread.Highest))))
+            : worth is Value.Amount { Vat: VatBasis.NotStated } amount ? Amount(rounded(amount.Quantity))
+            : worth is Value.Spread spread ? bindery.Say("from-to", ("0", Amount(rounded(spread.Lowest))), ("1", Amount(rounded(spread.Highest))))
             : bindery.Answers.Say(worth, question);
     }
 
     /// <summary>A figure: its name, what it is worth, and how it came to us.</summary>
     internal Phrase Figure(SheetFigure figure) => bindery.Labels.Compose(
-        figure.Worth is null ? "sheet-figure-open" : "sheet-figure", ("name", Name(figure.Name)), ("worth", Phrase.Of(Worth(figure.Worth, figure.Name))), ("origin", Phrase.Of(Origin(figure))));
+        figure.Worth is null ? "sheet-figure-open" : "sheet-figure", ("name", Name(figure.Name)), ("worth", Phrase.Of(Given(figure))), ("origin", Phrase.Of(Origin(figure))));
 
     /// <summary>The name of a figure: its question, or the sheet's own word for a row.</summary>
     internal Phrase Name(string name) =>

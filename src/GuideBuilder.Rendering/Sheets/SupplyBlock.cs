@@ -32,11 +32,12 @@ internal static class SupplyBlock
     private static IEnumerable<string> Lines(Bindery bindery, string text, SupplyNumber number)
     {
         yield return bindery.Say($"supply-kind-{NameOf(number.Kind)}", ("0", text));
+        var area = bindery.Guidance.Tables.Rows.FirstOrDefault(r => r.Id == $"area-{number.Area}");
         if (number.IsIndependent)
         {
-            yield return bindery.Say("supply-independent");
+            yield return number.IsKnownArea ? bindery.Say("supply-independent", ("0", area?.Cells["operator"].Words ?? bindery.Say("supply-independent-other"))) : bindery.Say("supply-no-network");
         }
-        else if (bindery.Guidance.Tables.Rows.FirstOrDefault(r => r.Id == $"area-{number.Area}") is { } area)
+        else if (area is not null)
         {
             yield return bindery.Say("supply-area", ("0", number.Area), ("1", area.Cells["title"].Words), ("2", area.Cells["operator"].Words));
         }

@@ -66,6 +66,20 @@ internal static class Figures
         Amount = quantity.Unit.Dimension == Dimension.ClockTime ? decimal.Ceiling(quantity.Amount * 2) / 2 : decimal.Round(quantity.Amount, Places(Math.Abs(quantity.Amount)), MidpointRounding.AwayFromZero),
     };
 
+    /// <summary>A rough quantity as a person with a barrow needs it: whole hours, tenths of a tonne, metres to the next twentieth, and under a metre millimetres, in tens where they are not whole.</summary>
+    internal static Quantity Handy(Quantity quantity) => quantity.Unit.Dimension switch
+    {
+        Dimension.ClockTime => quantity with { Amount = Steps(quantity.Amount, 1) },
+        Dimension.Length when quantity.Base < 1 => Quantity.Of(Steps(quantity.Base * 1000, quantity.Base * 1000 == decimal.Truncate(quantity.Base * 1000) ? 1 : 10), "mm"),
+        Dimension.Length => Quantity.Of(Steps(quantity.Base, 0.05m), "m"),
+        Dimension.Mass when quantity.Base >= 1000 => Quantity.Of(Steps(quantity.Base / 1000, 0.1m), "t"),
+        Dimension.Mass => Quantity.Of(Steps(quantity.Base, 1), "kg"),
+        Dimension.Volume => quantity with { Amount = Steps(quantity.Amount, quantity.Amount >= 1 ? 0.1m : 0.01m) },
+        _ => Rounded(quantity),
+    };
+
+    private static decimal Steps(decimal amount, decimal step) => decimal.Round(amount / step, 0, MidpointRounding.AwayFromZero) * step;
+
     // A figure of the hundreds that is whole in tenths, such as a limit in law, keeps its tenth.
     private static int Places(decimal amount) => amount >= 100 ? amount * 10 == decimal.Truncate(amount * 10) ? 1 : 0 : amount >= 10 ? 1 : amount >= 1 ? 2 : 3;
 }

@@ -27,6 +27,13 @@ public sealed partial class GuidanceWordsTests
         select $"{words}: {wrong}");
 
     [Fact]
+    public void The_name_of_an_answers_file_is_shown_as_it_is_and_does_nothing() => Findings.AreNone(
+        from words in HostileWords.All
+        let page = Named(words)
+        from wrong in Harmless.Wrong(page).Concat(HostileWords.Seen(new AngleSharp.Html.Parser.HtmlParser().ParseDocument(page).Body!.TextContent).Contains(HostileWords.Seen(words.Replace("\0", "", StringComparison.Ordinal)), StringComparison.Ordinal) ? [] : ["other words"])
+        select $"{words}: {wrong}");
+
+    [Fact]
     public void No_cell_of_the_costs_is_taken_for_a_formula_or_for_two() => Findings.AreNone(
         from words in HostileWords.All
         let rows = Cells(Titled(words).File("costs.csv"))
@@ -62,6 +69,13 @@ public sealed partial class GuidanceWordsTests
         var staged = Handbook.Render(titled, Sample.Guidance([.. Bound.Pages]));
         Findings.AreNone(staged.Faults.Where(f => f.Severity == Severity.Error).Select(f => f.ToString()));
         return staged.Value!;
+    }
+
+    private static string Named(string file)
+    {
+        var plan = SamplePlan.For();
+        var named = plan with { Facts = plan.Facts with { Answers = plan.Facts.Answers with { FileName = file } } };
+        return Handbook.Render(named, Sample.Guidance([.. Bound.Pages, ("extra", "# Extra\n\n{{ block \"method\" }}\n")])).Value!.File("extra.html");
     }
 
     private static Staged<BoundBook> Imprinted(string words)

@@ -18,6 +18,19 @@ public sealed class WordingTests
     public void Dates_are_written_out() => Assert.Equal("Thursday 23 April 2026", Dates.Long(new(2026, 4, 23)));
 
     [Theory]
+    [InlineData("15.5", "hours", "16 hours")]
+    [InlineData("0.675", "m", "675 mm")]
+    [InlineData("0.8671", "m", "870 mm")]
+    [InlineData("2.911", "m", "2.9 m")]
+    [InlineData("1.25", "m", "1.25 m")]
+    [InlineData("4218", "kg", "4.2 t")]
+    [InlineData("3.374", "t", "3.4 t")]
+    [InlineData("0.713", "m³", "0.71 m³")]
+    [InlineData("8.85", "m³", "8.9 m³")]
+    public void Rough_quantities_are_in_no_more_places_than_they_are_worth(string amount, string unit, string words) =>
+        Assert.Equal(words, Figures.Handy(new(Number(amount), Unit.Of(unit))).ToString());
+
+    [Theory]
     [InlineData("2026-04-23", "2026-04-23", "Thursday 23 April 2026")]
     [InlineData("2026-04-23", "2026-04-25", "from 23 to 25 April 2026")]
     [InlineData("2026-04-23", "2026-05-02", "from 23 April to 2 May 2026")]

@@ -8,11 +8,19 @@ public static class ElectricalSheets
     /// <summary>The sheet for a home. An answer that is not known, or out of range, leaves its lines without a result and names the question.</summary>
     public static ElectricalSheet Of(Lookup lookup, Tables tables)
     {
-        var inputs = new Inputs(lookup, tables);
-        var desk = new SheetDesk(ElectricalFigures.From(tables), inputs, HomeSupply.Of(inputs));
-        ImmutableArray<SheetRow> lines = [.. SupplyLines.Of(desk), .. DemandLines.Of(desk), .. TailsLines.Of(desk), .. SubMainLines.Of(desk), .. EarthingLines.Of(desk)];
-        return new(Settled(lines), SheetQuestions.Of(desk, lines));
+        var desk = Desk(lookup, tables);
+        var lines = Lines(desk);
+        return new(lines, SheetQuestions.Of(desk, lines)) { Cases = PossibleAnswers.Of(lines, lookup, other => Lines(Desk(other, tables))) };
     }
+
+    private static SheetDesk Desk(Lookup lookup, Tables tables)
+    {
+        var inputs = new Inputs(lookup, tables);
+        return new(ElectricalFigures.From(tables), inputs, HomeSupply.Of(inputs));
+    }
+
+    private static ImmutableArray<SheetRow> Lines(SheetDesk desk) =>
+        Settled([.. SupplyLines.Of(desk), .. DemandLines.Of(desk), .. TailsLines.Of(desk), .. SubMainLines.Of(desk), .. EarthingLines.Of(desk)]);
 
     // What settles a figure settles those that rest on it.
     private static ImmutableArray<SheetRow> Settled(ImmutableArray<SheetRow> lines)

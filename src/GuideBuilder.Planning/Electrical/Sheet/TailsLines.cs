@@ -40,7 +40,7 @@ internal static class TailsLines
     {
         var rating = Cable(desk) is { } cable && desk.Supply.Phases is { } phases ? cable.Rating(desk.Figures, method, phases) : null;
         return desk.Line(
-            id, "carries", [desk.Cell(Usual, "size"), desk.Answer(HomeSupply.PhasesQuestion)], SheetDesk.Worth(desk.Figures.Amps(desk.Supply.Fuse).Of("A")), SheetDesk.Worked(id, rating),
+            id, "carries", [desk.Cell(Usual, "size"), desk.Answer(HomeSupply.FuseQuestion), desk.Answer(HomeSupply.PhasesQuestion)], SheetDesk.Worth(desk.Figures.Amps(desk.Supply.Fuse).Of("A")), SheetDesk.Worked(id, rating),
             Limits.AtMost(desk.Figures, desk.Figures.Amps(desk.Supply.Fuse).Of("A"), rating), [.. Rows(desk, "rating"), "close-margin"]);
     }
 

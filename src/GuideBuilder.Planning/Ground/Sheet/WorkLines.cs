@@ -45,6 +45,7 @@ internal static class WorkLines
         if (!home.No(GroundHome.TreesQuestion))
         {
             yield return desk.Line("tree", "as-tabled", [desk.Answer(GroundHome.TreesQuestion)], figures.Quantity("trees", "no-digging"), "trees");
+            yield return desk.Line("tree-hands", "tree-hands", [desk.Answer(GroundHome.GirthQuestion), desk.Cell("trees", "girths")], Clearances.HandDigging(figures, home.Girth), "trees");
         }
 
         yield return desk.Line("bend", "times-width", [desk.Taken("assumed-cable", "diameter")], Clearances.Bend(figures, "bend-lead", home.Cable), "bend-lead", "bend-plastic");

@@ -141,7 +141,8 @@ public sealed class ElectricalLineTests
     {
         Assert.Equal(45, Number(Line("selective-fuse")));
         Assert.Equal(LimitVerdict.Over, Line("selective-demand").Verdict);
-        Assert.Equal(new Value.Option("no-fuse"), Line("selective-fuse", ("intake.fuse-rating", Quantity.Of(60, "A"))).Result);
+        Assert.Equal(32, Number(Line("selective-fuse", ("intake.fuse-rating", Quantity.Of(60, "A")))));
+        Assert.Equal(new Value.Option("no-fuse"), Line("selective-fuse", ("intake.fuse-rating", Quantity.Of(32, "A"))).Result);
     }
 
     [Theory]

@@ -1,3 +1,4 @@
+using GuideBuilder.Model;
 using GuideBuilder.Planning.Ground;
 using static GuideBuilder.Tests.Planning.Ground.Home;
 
@@ -5,7 +6,7 @@ namespace GuideBuilder.Tests.Planning.Ground;
 
 public sealed class GroundFactTests
 {
-    public static TheoryData<string> Names => [.. GroundFacts.ByName.Keys.Order(StringComparer.Ordinal)];
+    public static TheoryData<string> Names => [.. CalculatedFact.All.Where(f => f.Kind == QuestionKind.Quantity && GroundFacts.ByName.ContainsKey(f.Name)).Select(f => f.Name).Order(StringComparer.Ordinal)];
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -70,6 +71,28 @@ public sealed class GroundFactTests
     [InlineData("ground.trench-hours", "ground.length", false)]
     public void What_is_missing_about_the_one_leaves_the_other_known(string fact, string question, bool known) =>
         Assert.Equal(known, Amount(fact, With((question, null))) is not null);
+
+    [Theory]
+    [InlineData("0.5", null, null, "look")]
+    [InlineData("0.8", "clay", "no", "look")]
+    [InlineData("0.8", "clay", "yes", "support")]
+    [InlineData("0.8", "loam", null, "support")]
+    [InlineData("0.8", "clay", null, null)]
+    [InlineData("0.8", null, "yes", null)]
+    [InlineData("1", null, null, "support")]
+    [InlineData("1.2", null, null, "firm")]
+    [InlineData(null, "clay", "no", null)]
+    public void The_sides_of_the_hole_are_known_as_soon_as_nothing_else_could_change_them(string? depth, string? soil, string? wet, string? asks)
+    {
+        object? metres = depth is null ? null : Metres(decimal.Parse(depth, System.Globalization.CultureInfo.InvariantCulture));
+        var lookup = With(("operator.hole-depth", metres), ("ground.soil", soil), ("ground.wet", wet));
+
+        Assert.Equal(asks, (GroundFacts.ByName["ground.hole-sides"](lookup, Home.Tables) as Value.Option)?.Id);
+    }
+
+    [Fact]
+    public void A_home_without_a_hole_has_no_sides_to_hold_up() =>
+        Assert.Equal(new Value.Option("look"), GroundFacts.ByName["ground.hole-sides"](Of(("joint-outside", "no")), Home.Tables));
 
     [Fact]
     public void Water_and_roots_never_make_it_quicker()

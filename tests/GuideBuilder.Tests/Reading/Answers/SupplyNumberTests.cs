@@ -20,6 +20,8 @@ public sealed class SupplyNumberTests
     [InlineData("england", "12345", "HB1101")]
     [InlineData("northern-ireland", "80123456789", "HB1101")]
     [InlineData("ireland", "99123456789", "HB1102")]
+    [InlineData("england", "9912345678906", "HB1104")]
+    [InlineData("scotland", "8112345678907", "HB1104")]
     [InlineData("scotland", "2012345678385", "HB1103")]
     [InlineData("wales", "81123456789", "HB1103")]
     public void An_odd_supply_number_is_warned_of_and_stops_nothing(string nation, string number, string code)

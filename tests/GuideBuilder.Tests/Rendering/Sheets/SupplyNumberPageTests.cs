@@ -13,6 +13,9 @@ public sealed class SupplyNumberPageTests
     [Theory]
     [InlineData("1312345678907", "Area 13: Merseyside, Cheshire and North Wales")]
     [InlineData("2499999999991", "independent networks")]
+    [InlineData("2499999999991", "Independent Power Networks")]
+    [InlineData("9912345678906", "No network with these first two digits is known to us")]
+    [InlineData("8112345678907", "Copy the number again")]
     [InlineData("8123456789", "as long as a gas number")]
     [InlineData("1312345678908", "Its last digit does not follow")]
     public void The_number_is_taken_apart(string number, string says) => Assert.Contains(says, Words(number, EditionKind.Householder), StringComparison.Ordinal);
