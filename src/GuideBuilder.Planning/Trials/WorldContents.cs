@@ -98,7 +98,8 @@ internal sealed class WorldContents
 
         return !steps && !lines ? other : ContentOf(
             steps ? StepsOf(_stepKey) : new(other.StepKey, other.Steps, other.Events, other.Takes),
-            lines ? NumbersOf(_lineKey) : (other.LineKey, other.Numbers)) with { Work = other.Work };
+            lines ? NumbersOf(_lineKey) : (other.LineKey, other.Numbers)) with
+        { Work = other.Work };
     }
 
     private static WorldContent ContentOf(StepContent steps, (string Key, decimal?[] Numbers) lines) =>
