@@ -24,6 +24,7 @@ public static class Planner
     /// <summary>The same with as much effort as is asked for.</summary>
     internal static Staged<Plan> Plan(Facts facts, Guidance guidance, Occasion occasion, Effort effort)
     {
+        facts = facts with { Answers = Papers.Told(facts.Answers, guidance.Steps, occasion.Today) };
         var nation = NationOf(facts.Answers, guidance);
         var ways = WayChoice.Ways(guidance.Ways, name => facts[name]);
         var chosen = WayChoice.Of(ways, Known.Option(facts.Answers, "wish.way"));
@@ -39,7 +40,7 @@ public static class Planner
 
         var world = World.Assumed(facts.Answers, guidance.Questions);
         var calendars = PartyCalendars.Of(guidance.Parties, holidays, world.Answers, Deadlines.Start(facts.Answers, occasion.Today));
-        var here = Outranked.By(facts.Answers, guidance);
+        var here = BrokenDays.By(facts.Answers, Outranked.By(facts.Answers, guidance));
         var cases = ways.Where(w => effort.Compares ? w.IsPresent : w == chosen).Select(w => WayCase.Of(w.Item, facts.Answers, world, here, occasion, nation)).ToArray();
         var plans = cases.Select(c => WayPlan.Of(c.Case, calendars, effort, c.Case.Way == chosen.Item)).ToArray();
         var seen = cases.SelectMany(c => c.Faults).Concat(plans.SelectMany(p => p.Faults));
@@ -66,7 +67,7 @@ public static class Planner
             chosen,
             plan.Parties,
             plan.Steps,
-            MeetingPlanner.Plan(Prospects.Of(plan.Schedule, plan.Scheduling), plan, calendars),
+            MeetingPlanner.Plan(Prospects.Of(plan.Schedule, plan.Scheduling, plan.Case.Facts.Answers), plan, calendars),
             plan.Costs,
             plan.Money,
             hazards,
@@ -91,6 +92,7 @@ public static class Planner
     {
         Events = [.. plan.Scheduling.Trials.Events.Select(e => new PlannedEvent(e.Step, e.Event, e.Share, plan.Costs.FirstOrDefault(c => c.Cost.IsPresent && e.Event.Costs.Contains(c.Cost.Item.Id))))],
         Payments = CashFlow.Of(plan.Costs, plan.Schedule.Meetings),
+        PaidBy = CashFlow.ByMonth(plan.Scheduling.Trials),
         QuotationChecks = QuotationChecks.Of(plan),
         FindOutFirst = FindOutFirst.Of(plan, whole.OpenQuestions, world, effort.Threads),
         Idle = FindOutFirst.Idle(plan, whole.OpenQuestions),
@@ -101,9 +103,10 @@ public static class Planner
     {
         Steps = [.. plan.Steps.Select(s => s.Dates is { Done: true } ? s : s with { Dates = null })],
         Costs = [.. plan.Costs.Select(c => c with { Due = null })],
-        Schedule = plan.Schedule with { Meetings = [], DrivingSteps = [], Feasibility = Feasibility.NoDate, NeededBy = null, LastSafe = null, Change = null },
+        Schedule = plan.Schedule with { Meetings = [], DrivingSteps = [], Feasibility = Feasibility.NoDate, NeededBy = null, LastSafe = null, Change = null, EarlyWorks = null },
         Whereabouts = plan.Whereabouts with { Late = [], Next = [], Conflicts = [], Payments = [], Gates = [.. plan.Whereabouts.Gates.Select(g => g with { Expected = null })] },
         Payments = [],
+        PaidBy = [],
         Chances = null,
         FindOutFirst = [.. plan.FindOutFirst.Select(f => f with { Rows = [.. f.Rows.Select(r => r with { Cost = null, Finish = null, MeetsDate = null })], MayWiden = false })],
     };

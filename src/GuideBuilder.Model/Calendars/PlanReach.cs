@@ -15,6 +15,9 @@ public static class PlanReach
     /// <summary>By which day the builder needs the room.</summary>
     public const string RoomNeededBy = "works.room-needed-by";
 
+    /// <summary>On which day the other works start.</summary>
+    public const string WorksStart = "works.starts";
+
     /// <summary>Before which day nothing starts.</summary>
     public const string StartFrom = "dates.start-from";
 

@@ -18,6 +18,6 @@ public static class AskedByProgram
         "people.name", "place.box-metal", "place.clear-space", "place.flood", "place.gas-distance", "place.height",
         "place.hub-distance", "place.kind", "place.near", "place.only-stair", "place.party-wall", "place.room-use",
         "place.tails-length", "place.wall", "place.wall-stays", "wish.detail", "wish.moves", "wish.reason",
-        "wish.way", "works.enclosing", "works.room-needed-by",
+        "wish.way", "works.enclosing", "works.room-needed-by", "works.starts",
     ];
 }

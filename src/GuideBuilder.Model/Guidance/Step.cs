@@ -34,6 +34,12 @@ public sealed record Step(
     /// <summary>The steps of which each shows, once it is done, that this one is done as well: nobody answers what was not asked.</summary>
     public ImmutableArray<string> DoneWith { get; init; } = [];
 
+    /// <summary>The turns of its meeting once all of which are done it is a turn no more: it is done on a day of its own, and the others do not wait for it.</summary>
+    public ImmutableArray<string> ApartAfter { get; init; } = [];
+
+    /// <summary>The lines (cost ids) that show what others ask who may do a duty instead.</summary>
+    public ImmutableArray<string> InsteadPays { get; init; } = [];
+
     /// <summary>Whether it must be done again for each new day of a meeting that it has to come shortly before.</summary>
     public bool EachTime { get; init; }
 
@@ -48,6 +54,16 @@ public sealed record Step(
 
     /// <summary>What may go wrong with it, or happen besides.</summary>
     public ImmutableArray<ChanceEvent> MayHappen { get; init; } = [];
+
+    /// <summary>The hours of work from which its days follow; null where its days are only stated.</summary>
+    public HandWork? Work { get; init; }
+}
+
+/// <summary>Work by the hour: the names of its least, likely and most hours, and how many hours fill a working day. Where a home gives no such hours, the stated days count.</summary>
+public sealed record HandWork(string Least, string Likely, string Most, decimal ADay)
+{
+    /// <summary>The three names.</summary>
+    public ImmutableArray<string> Names => [Least, Likely, Most];
 }
 
 /// <summary>Something that may happen in a step: its id (unique in the guidance), on which condition it can, with what probability (0 to 1, a judgement unless its mark says otherwise), how much longer the step then takes (null for no longer), and the costs of which it brings the one that is in the plan. They are no lines of the base plan.</summary>
@@ -77,6 +93,12 @@ public sealed record Link(string Step, LinkKind Kind, int Lag, DayCount Of, stri
 {
     /// <summary>The question (section.id, in days) whose answer outranks the lag; null for none.</summary>
     public string? Or { get; init; }
+
+    /// <summary>On which condition the step waits for the other at all; in a home where nobody knows, as the assumed world has it.</summary>
+    public Condition If { get; init; } = Condition.Always;
+
+    /// <summary>Whether it waits no more once a day of crews has begun and broken off: supply comes back first.</summary>
+    public bool NotOnceBegun { get; init; }
 }
 
 /// <summary>From which end of the earlier step a link runs.</summary>

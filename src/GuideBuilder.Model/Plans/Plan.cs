@@ -45,6 +45,9 @@ public sealed record Plan(
     /// <summary>What leaves the account in the base plan, in order of date; empty where nothing has a date.</summary>
     public ImmutableArray<Payment> Payments { get; init; } = [];
 
+    /// <summary>What the trials have paid by the end of each month, the first to the one in which nine in ten have paid all; empty where nothing may be told.</summary>
+    public ImmutableArray<PaidBy> PaidBy { get; init; } = [];
+
     /// <summary>What may happen besides, in the steps of the chosen way, in their order.</summary>
     public ImmutableArray<PlannedEvent> Events { get; init; } = [];
 

@@ -22,6 +22,9 @@ public sealed record PlannedCost(
 /// <summary>A payment of the base plan: the line, its day, its likely sum with VAT, all that has been paid by then, and how much of that is paid for work that has not begun, so that some or all of it may come back if the household stops there.</summary>
 public sealed record Payment(PlannedCost Line, LocalDate Day, decimal Sum, decimal SoFar, decimal MayComeBack);
 
+/// <summary>The sums, with VAT, that five and nine in ten trials have not passed by the end of that day.</summary>
+public sealed record PaidBy(LocalDate Day, decimal Middle, decimal High);
+
 /// <summary>The money of the chosen way, gross, and the VAT in it: what one, five and nine in ten trials do not exceed.</summary>
 public sealed record MoneySummary(Unit Currency, ThreePoint Gross, ThreePoint Vat)
 {

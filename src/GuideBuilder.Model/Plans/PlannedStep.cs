@@ -85,6 +85,9 @@ public sealed record Schedule(
     /// <summary>The limits between steps that no dates can keep, in the order of the steps.</summary>
     public ImmutableArray<LimitConflict> Limits { get; init; } = [];
 
+    /// <summary>The other works that would start before the present place is free; null where they do not, or where no day is known.</summary>
+    public EarlyWorks? EarlyWorks { get; init; }
+
     /// <summary>The steps for which no day is left within the reach of a plan, so that nothing still to come has a date; empty where everything has one.</summary>
     public ImmutableArray<string> Stuck { get; init; } = [];
 }
@@ -94,6 +97,9 @@ public sealed record Schedule(
 /// The smallest single change with which it could be kept; null where none alone would do.
 /// </summary>
 public sealed record LimitConflict(string Step, string Other, int Most, int Least, DayCount Of, ImmutableArray<string> Chain, SmallestChange? Change);
+
+/// <summary>The day on which other works start, the later day of the base plan on which the present place is free, and the share of trials in which it is free by the start.</summary>
+public sealed record EarlyWorks(LocalDate Starts, LocalDate Free, double ShareByThen);
 
 /// <summary>What a needed-by date asks for.</summary>
 public enum NeededFor

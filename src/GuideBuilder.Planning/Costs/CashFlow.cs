@@ -1,3 +1,5 @@
+using GuideBuilder.Planning.Trials;
+
 namespace GuideBuilder.Planning.Costs;
 
 /// <summary>What leaves the account when, and what of it may come back.</summary>
@@ -17,6 +19,23 @@ internal static class CashFlow
         }
 
         return payments.MoveToImmutable();
+    }
+
+    /// <summary>What the trials have paid by the end of each month, until nine in ten have paid all.</summary>
+    public static ImmutableArray<PaidBy> ByMonth(TrialRun trials)
+    {
+        var paid = TrialPayments.Of(trials);
+        var days = new List<LocalDate>();
+        for (var day = trials.Horizon.Date(trials.Horizon.StartDay).With(DateAdjusters.EndOfMonth); day <= trials.Horizon.End; day = day.PlusMonths(1).With(DateAdjusters.EndOfMonth))
+        {
+            days.Add(day);
+            if (day >= paid.NearlyAll)
+            {
+                break;
+            }
+        }
+
+        return paid.By(days);
     }
 
     private static bool IsAhead(Cost cost, LocalDate day, ImmutableArray<MeetingDay> meetings) =>

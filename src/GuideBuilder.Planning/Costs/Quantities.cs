@@ -13,15 +13,18 @@ internal static class Quantities
     public static decimal? Of(Value? value, Unit? unit) => value is Value.Amount amount ? amount.Quantity.In(unit ?? amount.Quantity.Unit).Amount : null;
 
     /// <summary>Why the number is still open; null when it is not.</summary>
-    public static Because? Reason(Cost cost, WayCase way)
+    public static Because? Reason(Cost cost, WayCase way) => cost.Quantity is { } name ? Reason(cost.Head, name, way) : null;
+
+    /// <summary>Why the amount that an entry takes by that name is still open; null when it is not.</summary>
+    public static Because? Reason(RuleHead head, string name, WayCase way)
     {
-        if (cost.Quantity is not { } name || way.Lookup(name) is not { Standing: Standing.Unknown } given)
+        if (way.Lookup(name) is not { Standing: Standing.Unknown } given)
         {
             return null;
         }
 
-        var leaf = new Leaf(new(name, new Comparison.Within(null, null), cost.Head.Place), given, Truth.Open);
-        return Items.Reason(cost.Head, new(Truth.Open, [leaf]));
+        var leaf = new Leaf(new(name, new Comparison.Within(null, null), head.Place), given, Truth.Open);
+        return Items.Reason(head, new(Truth.Open, [leaf]));
     }
 
     /// <summary>The unit that a name is known by; null where it has none.</summary>

@@ -100,7 +100,7 @@ internal sealed class FindOutFirst
         var needless = _open.Values.Where(q => learnt[q.Question.Name].Standing == Standing.NotAsked).OrderBy(q => q.Question.Name, StringComparer.Ordinal);
         return
         [
-            .. open.WouldSettle.Concat(needless.SelectMany(q => q.WouldSettle)).Distinct().Where(_items.ContainsKey)
+            .. open.WouldSettle.Concat(needless.SelectMany(q => q.WouldSettle)).Distinct().Where(i => _items.TryGetValue(i, out var rule) && Judge.Of(rule.Head.AppliesIf, _plan.Case.Lookup).Truth == Truth.Open)
                 .Select(i => (Item: i, Judge.Of(_items[i].Head.AppliesIf, lookup).Truth))
                 .Where(i => i.Truth != Truth.Open)
                 .Select(i => new ItemChange(i.Item, i.Truth == Truth.Holds ? ItemState.Settled : ItemState.RuledOut)),

@@ -26,11 +26,11 @@ internal static class LogPins
         return pins.ToFrozenDictionary(StringComparer.Ordinal);
     }
 
-    // What shows that another step is done gives that step its own day, the first of several, unless the log speaks of it.
+    // What shows that another step is done gives that step its own day, the first of several, unless the log speaks of it or says that on that day it was not done.
     private static void Imply(Dictionary<string, Pin> pins, IReadOnlyList<Step> steps)
     {
         var unsaid = steps.Where(s => !s.DoneWith.IsEmpty && pins.GetValueOrDefault(s.Id)?.Done is null).ToArray();
-        while (unsaid.FirstOrDefault(s => Shown(s, pins) is { } day && !(pins.GetValueOrDefault(s.Id)?.Done <= day)) is { } step)
+        while (unsaid.FirstOrDefault(s => Shown(s, pins) is { } day && pins.GetValueOrDefault(s.Id) is var pin && !(pin?.Done <= day) && !(pin?.Missed >= day)) is { } step)
         {
             pins[step.Id] = Pin.None with { Done = Shown(step, pins) };
         }

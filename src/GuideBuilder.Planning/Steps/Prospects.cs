@@ -9,9 +9,9 @@ internal static class Prospects
     private const string Goal = "the needed-by date";
 
     /// <summary>The schedule with the limits that gave way, the last safe day to apply, and the smallest change that would do where the base plan misses the date.</summary>
-    public static Schedule Of(Schedule schedule, Scheduling scheduled)
+    public static Schedule Of(Schedule schedule, Scheduling scheduled, AnswerSet answers)
     {
-        var told = schedule with { Limits = [.. Limits(scheduled, schedule.Start)] };
+        var told = schedule with { Limits = [.. Limits(scheduled, schedule.Start), .. Overrun(scheduled)], EarlyWorks = EarlyWorks(scheduled, answers) };
         return told.NeededBy is not { } day ? told : told with
         {
             LastSafe = LastSafe(scheduled),
@@ -26,6 +26,37 @@ internal static class Prospects
         where !link.WherePossible
         let reason = Yielding.ReasonOf(scheduled.Network.Network, broken, new(start))
         select new LimitConflict(broken.Asked.Earlier, broken.Asked.Later, broken.Asked.Days, broken.Kept.Days, link.Of, reason.Chain, ToldOf(reason.Change));
+
+    // A limit that runs from something done: no date can move it, so what comes too late is told.
+    private static IEnumerable<LimitConflict> Overrun(Scheduling scheduled)
+    {
+        var network = scheduled.Network;
+        var (steps, maximals) = (network.Steps.ToFrozenDictionary(s => s.Id, StringComparer.Ordinal), network.Network.Maximals);
+        return
+            from limit in maximals.DistinctBy(m => (m.Earlier, steps[m.Later].Meeting ?? m.Later, m.Days))
+            let link = steps[limit.Earlier].NoLaterThan.First(l => l.Step == limit.Later)
+            let ends = (From: scheduled.Dates[limit.Earlier], To: scheduled.Dates[limit.Later])
+            where !link.WherePossible && ends.From.Done && !ends.To.Done && limit.Calendar.Add(ends.From.EarliestFinish, limit.Days) < ends.To.EarliestStart
+            let least = Enumerable.Range(limit.Days, PlanReach.Years * 366).First(n => limit.Calendar.Add(ends.From.EarliestFinish, n) >= ends.To.EarliestStart)
+            select new LimitConflict(
+                limit.Earlier,
+                limit.Later,
+                limit.Days,
+                least,
+                link.Of,
+                [.. Sequencer.ChainTo(scheduled.Passes.Forward, limit.Later).Select(t => t.Id)],
+                new(ChangeOf.Validity, limit.Earlier, limit.Later, least - limit.Days));
+    }
+
+    // Works that begin while the old intake is in the way.
+    private static EarlyWorks? EarlyWorks(Scheduling scheduled, AnswerSet answers)
+    {
+        var goal = Deadlines.Goal(scheduled.Network.Steps, NeededFor.PlaceFree);
+        var dated = goal.Select(s => scheduled.Dates.GetValueOrDefault(s.Id)).OfType<StepDates>().ToArray();
+        return Known.Date(answers, PlanReach.WorksStart) is { } starts && goal.Any(s => s.FreesPlace) && dated.Length == goal.Length && dated.Max(d => d.EarliestFinish) is var free && free > starts
+            ? new(starts, free, scheduled.Trials.ShareBy(goal, starts))
+            : null;
+    }
 
     private static LastSafeDay? LastSafe(Scheduling scheduled)
     {

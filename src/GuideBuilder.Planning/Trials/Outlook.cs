@@ -11,17 +11,20 @@ internal sealed class Outlook
 {
     private readonly WayCase _way;
     private readonly int _trials;
+    private readonly ImmutableArray<Step> _steps;
     private readonly ImmutableArray<Cost> _costs;
     private readonly CommonDraws _common;
     private readonly ConcurrentDictionary<string, uint[]> _draws = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<(string Cost, decimal Quantity, Paper? Paper, bool Carries), DrawnLine> _lines = new();
     private readonly ConcurrentDictionary<string, (string Cost, DrawnLine Line)[]> _sets = new(StringComparer.Ordinal);
+    private readonly FrozenDictionary<string, int> _dueAt;
     private readonly bool _isQuoted;
 
     /// <summary>The outlook of a way for so many trials; what the log says is done has no chance events any more.</summary>
     public Outlook(WayCase way, ImmutableArray<Step> steps, ImmutableArray<Cost> costs, int trials)
     {
-        (_way, _trials, _costs, _common) = (way, trials, costs, CommonDraws.Of(way.Guidance));
+        (_way, _trials, _steps, _costs, _common) = (way, trials, steps, costs, CommonDraws.Of(way.Guidance));
+        _dueAt = costs.Select(c => (c.Id, Place: steps.Select(s => s.Id).ToList().IndexOf(c.DueAt ?? ""))).ToFrozenDictionary(c => c.Id, c => c.Place, StringComparer.Ordinal);
         _isQuoted = way.Facts.Answers.Papers.Any(p => p.Kind == PaperKind.Quotation) || way.Facts.Answers.Log.Any(e => e.What == LogKind.Quoted);
         Durations = [.. steps.Select(s => _common.Duration(s.Takes, way.Occasion.Seed, s.Id, trials))];
         var done = LogPins.Of(way.Facts.Answers.Log, way.StepsById.Values).Where(p => p.Value.Done is not null).Select(p => p.Key).ToFrozenSet(StringComparer.Ordinal);
@@ -31,6 +34,23 @@ internal sealed class Outlook
 
     /// <summary>The duration of each step.</summary>
     public DrawnDuration[] Durations { get; }
+
+    /// <summary>The duration of each step in a world.</summary>
+    public DrawnDuration[] DurationsIn(WorldContent content)
+    {
+        if (content.Takes.IsEmpty)
+        {
+            return Durations;
+        }
+
+        var durations = (DrawnDuration[])Durations.Clone();
+        foreach (var (step, takes) in content.Takes)
+        {
+            durations[step] = _common.Duration(takes, _way.Occasion.Seed, _steps[step].Id, _trials);
+        }
+
+        return durations;
+    }
 
     /// <summary>The household's own work in each step; null where there is none.</summary>
     public DrawnHours?[] Hours { get; }
@@ -59,6 +79,11 @@ internal sealed class Outlook
 
         return (gross, vat);
     }
+
+    /// <summary>What is paid in one trial of a world, in pennies, each sum with the place of the step at which it falls due (below nothing for none).</summary>
+    public IEnumerable<(int Due, long Gross)> Paid(WorldContent content, int trial) =>
+        SetOf(content).Select(l => (_dueAt.GetValueOrDefault(l.Cost, -1), l.Line.Of(trial).Gross))
+            .Concat(Events.Where((e, i) => content.Events[i] && e.Cost is not null && e.Happens(trial)).Select(e => (e.Step, e.Cost!.Of(trial).Gross)));
 
     /// <summary>What those lines (cost ids) alone come to, gross.</summary>
     public long GrossOf(FrozenSet<string> costs, WorldContent content, int trial)
@@ -108,6 +133,11 @@ internal sealed class Outlook
         for (var s = 0; s < Hours.Length; s++)
         {
             hours += content.Steps[s] && Hours[s] is { } work ? work.Of(trial) : 0;
+        }
+
+        foreach (var (step, own) in content.Work)
+        {
+            hours += _common.Hours(own, _way.Occasion.Seed, _steps[step].Id, _trials).Of(trial) - (Hours[step]?.Of(trial) ?? 0);
         }
 
         return hours;

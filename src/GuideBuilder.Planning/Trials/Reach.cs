@@ -13,7 +13,7 @@ internal sealed class Reach(WayCase way, ImmutableArray<Question> unknown)
     public ImmutableArray<Affected> Of(ImmutableArray<Planned<Step>> steps, ImmutableArray<Planned<Cost>> lines)
     {
         var events = steps.SelectMany(s => s.Item.MayHappen.Select(e => Under([.. Open(s), .. e.AppliesIf.Names]))).ToArray();
-        var bySteps = steps.Select(s => Under(Open(s))).ToArray();
+        var bySteps = steps.Select(s => Under([.. Open(s), .. s.Item.Work?.Names ?? []])).ToArray();
         var byLines = lines.Select(l => Under([.. Open(l), .. l.Item.Quantity is { } name ? new[] { name } : []])).ToArray();
         return [.. unknown.Select((_, q) => From(q, bySteps, events, byLines))];
     }

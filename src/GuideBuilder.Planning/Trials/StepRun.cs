@@ -56,7 +56,7 @@ internal sealed class StepRunner(StepPool pool, Outlook outlook, NeededFor neede
             foreach (var group in groups.AsSpan((groups.Length * b / Blocks)..(groups.Length * (b + 1) / Blocks)))
             {
                 var (goal, wanted) = (GoalOf(contents[group[0]].Steps, NeededFor.PowerOn), GoalOf(contents[group[0]].Steps, needed));
-                work.Take(pool.Of(contents[group[0]].Steps), contents[group[0]].Steps);
+                work.Take(pool.Of(contents[group[0]].Steps), contents[group[0]].Steps, outlook.DurationsIn(contents[group[0]]));
                 foreach (var point in group)
                 {
                     var found = RunOne(contents[point], draws[point], work);
@@ -70,7 +70,7 @@ internal sealed class StepRunner(StepPool pool, Outlook outlook, NeededFor neede
 
     private void RunGroup(int[] points, WorldContent[] contents, int[] draws, double[] weights, StepRun run, Work work)
     {
-        work.Take(pool.Of(contents[points[0]].Steps), contents[points[0]].Steps);
+        work.Take(pool.Of(contents[points[0]].Steps), contents[points[0]].Steps, outlook.DurationsIn(contents[points[0]]));
         var (goal, wanted) = (GoalOf(contents[points[0]].Steps, NeededFor.PowerOn), GoalOf(contents[points[0]].Steps, needed));
         foreach (var point in points)
         {
@@ -87,7 +87,7 @@ internal sealed class StepRunner(StepPool pool, Outlook outlook, NeededFor neede
 
     private bool RunOne(WorldContent content, int trial, Work work)
     {
-        FillDays(content, trial, work.Days);
+        FillDays(content, trial, work);
         return work.Pass.Run(work.Days)
             && (FillMishaps(content, trial, work.Mishaps) is not (> 0 and var mishaps) || Setback.Apply(work.Pass, work.Mishaps.AsSpan(0, mishaps), work.Days));
     }
@@ -95,13 +95,13 @@ internal sealed class StepRunner(StepPool pool, Outlook outlook, NeededFor neede
     private int FinishOf(int[] goal, Work work, bool found) =>
         goal.Length == 0 ? pool.Horizon.StartDay : found ? work.End(Last(goal, work)) : pool.Horizon.LastDay;
 
-    private void FillDays(WorldContent content, int trial, int[] days)
+    private static void FillDays(WorldContent content, int trial, Work work)
     {
-        for (var s = 0; s < days.Length; s++)
+        for (var s = 0; s < work.Days.Length; s++)
         {
             if (content.Steps[s])
             {
-                days[s] = outlook.Durations[s].Days(trial);
+                work.Days[s] = work.Durations[s].Days(trial);
             }
         }
     }
@@ -170,8 +170,11 @@ internal sealed class StepRunner(StepPool pool, Outlook outlook, NeededFor neede
 
         public PartPass Pass { get; private set; } = null!;
 
-        public void Take(PartNetwork parts, bool[] present)
+        public DrawnDuration[] Durations { get; private set; } = [];
+
+        public void Take(PartNetwork parts, bool[] present, DrawnDuration[] durations)
         {
+            Durations = durations;
             Pass ??= new(parts);
             Pass.Take(parts, present);
         }

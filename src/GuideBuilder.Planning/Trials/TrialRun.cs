@@ -87,6 +87,13 @@ internal sealed record TrialRun(TrialSetting Setting, TrialWorlds Worlds, StepRu
     public IEnumerable<(string Step, ChanceEvent Event, double Share)> Events =>
         Setting.Outlook.Events.Select((e, i) => (Setting.Pool.Steps[e.Step].Id, e.Event, Share(Sum(p => Worlds.Contents[p].Events[i] && e.Happens(Worlds.Draws[p])))));
 
+    /// <summary>The share of trials in which all of those steps that the trial has are done by a day.</summary>
+    public double ShareBy(IEnumerable<Step> steps, LocalDate day)
+    {
+        var (places, last) = (steps.Select(Place).Where(s => s >= 0).ToArray(), Horizon.Day(day));
+        return Share(Sum(p => places.All(s => Dates.Ends[s][p] <= last)));
+    }
+
     private int Place(Step step) => Setting.Pool.PlaceOf(step);
 
     private double Sum(Func<int, bool> counts)
@@ -140,7 +147,7 @@ internal sealed record TrialSetting(StepPool Pool, Outlook Outlook, WorldWalk Wa
         var byChance = way.Guidance.ChanceCosts;
         var lines = costs.Where(c => c.IsPresent && !byChance.Contains(c.Item.Id) && CostPlanner.IsInOurMoney(c.Item, way) && CostPlanner.Counts(c, way)).ToImmutableArray();
         var events = steps.SelectMany(s => s.Item.MayHappen).Select(e => Judge.Of(e.AppliesIf, way.Lookup)).Select(j => new Because("", "", Place.None, j.Truth, j.Deciding, LocalText.Empty, []));
-        var unknown = Unknowns.Of(way, planned.Select(s => s.Because).Concat(lines.Select(c => c.Because)).Concat(events), lines.Select(c => c.Item));
+        var unknown = Unknowns.Of(way, planned.Select(s => s.Because).Concat(steps.SelectMany(s => WorkDays.Reasons(s.Item, way))).Concat(lines.Select(c => c.Because)).Concat(events), lines.Select(c => c.Item));
         var world = new DefiniteWorld(way.Facts, way.Rules, way.Guidance.Tables);
         var pool = new StepPool(steps, way, calendars, new(Deadlines.Start(way.Facts.Answers, way.Occasion.Today)));
         var outlook = new Outlook(way, pool.Steps, [.. lines.Select(l => l.Item)], trials);

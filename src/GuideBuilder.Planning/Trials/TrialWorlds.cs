@@ -34,7 +34,7 @@ internal sealed record TrialWorlds(WorldContent[] Contents, int[] Draws, double[
         var few = walk.All((share, taken) =>
         {
             var content = contents.Read();
-            var key = content.StepKey + content.LineKey;
+            var key = content.StepKey + content.LineKey + content.WorkKey;
             if (!classes.TryGetValue(key, out var seen))
             {
                 classes[key] = seen = new(content, [.. Enumerable.Range(0, taken.Length).Select(q => new double[walk.CandidatesOf(q).Length + 1])]);

@@ -1,5 +1,6 @@
 using GuideBuilder.Planning.Costs;
 using GuideBuilder.Planning.Derived;
+using GuideBuilder.Planning.Steps;
 using GuideBuilder.Planning.Worlds;
 
 namespace GuideBuilder.Planning.Ways;
@@ -36,6 +37,13 @@ internal sealed record WayCase(Way Way, Facts Facts, Facts World, Guidance Guida
     {
         var known = FactDeriver.Under(answers, guidance, way);
         var assumed = FactDeriver.Under(world.Answers, guidance, way);
-        return (new(way, known.Facts, assumed.Facts, guidance, occasion, nation), [.. known.Faults, .. assumed.Faults]);
+        var here = guidance with { Steps = [.. guidance.Steps.Select(s => WorkDays.In(Waiting(s, assumed.Facts), assumed.Facts))] };
+        return (new(way, known.Facts, assumed.Facts, here, occasion, nation), [.. known.Faults, .. assumed.Faults]);
     }
+
+    // With the links whose condition does not fail.
+    private static Step Waiting(Step step, Facts facts) => step.After.All(l => l.If == Condition.Always) ? step : step with
+    {
+        After = [.. step.After.Where(l => Judge.Of(l.If, name => facts[name]).Truth != Truth.Fails)],
+    };
 }

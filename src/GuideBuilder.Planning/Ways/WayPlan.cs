@@ -62,7 +62,8 @@ internal sealed record WayPlan(
             .Concat(Costs.Select(c => c.Cost.Because))
             .Concat(Consents.Select(c => c.Because))
             .Concat(Clocks.Select(c => c.Because))
-            .Concat(Costs.Where(c => c.Cost.IsPresent).Select(c => Quantities.Reason(c.Cost.Item, Case)).OfType<Because>());
+            .Concat(Costs.Where(c => c.Cost.IsPresent).Select(c => Quantities.Reason(c.Cost.Item, Case)).OfType<Because>())
+            .Concat(Steps.Where(s => s.Step.IsPresent).SelectMany(s => WorkDays.Reasons(s.Step.Item, Case)));
 
     private static IEnumerable<Given.Derived> FromPlan(ImmutableArray<Planned<Step>> steps, Scheduling scheduled)
     {

@@ -121,6 +121,19 @@ internal sealed class Desk(Registry registry, FaultList faults, LocalDate today)
         return Unit.Find(symbol ?? "") ?? Unit.One;
     }
 
+    /// <summary>Reads the name of an amount that a world gives: of a question, a fact or a calculator.</summary>
+    public string QuantityName(Node node, FaultList faults)
+    {
+        var name = Values.Single(node, faults) ?? "";
+        var amounts = Registry.Names.Values.Where(n => n.Kind == QuestionKind.Quantity && n.From != NameSource.FinishedPlan).Select(n => n.Name).ToList();
+        if (name.Length > 0 && Registry.IsComplete && !amounts.Contains(name))
+        {
+            faults.Add(ReadingFaults.UnknownReference(node.Place, name, "quantity", amounts));
+        }
+
+        return name;
+    }
+
     /// <summary>Reads a quantity that is in, or can be put into, a unit; gives its amount there.</summary>
     public static Read<decimal> AmountIn(Unit unit) => (node, faults) =>
         Values.Single(node, faults) is { } text && QuantityText.Read(text, unit, node.Place, faults) is { } amount ? amount.Quantity.In(unit).Amount : 0m;

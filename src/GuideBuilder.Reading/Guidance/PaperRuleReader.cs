@@ -19,7 +19,7 @@ internal sealed class PaperRuleReader(Desk desk)
         desk.Head(fields, Kinds.Cost, ConditionScope.Rules),
         desk.NeedReference(fields, "invoiced-by", Kinds.Party),
         desk.NeedReference(fields, "price", Kinds.Price),
-        fields.Find<string?>("quantity", QuantityName, null),
+        fields.Find<string?>("quantity", desk.QuantityName, null),
         desk.FindReference(fields, "due", Kinds.Step),
         fields.FindText("about"))
     {
@@ -73,16 +73,4 @@ internal sealed class PaperRuleReader(Desk desk)
     private (LogKind Event, string? Step) Happening(Fields fields) => (
         fields.Need("event", Values.OneOf(LogWords.Happenings), LogKind.Noted),
         desk.FindReference(fields, "step", Kinds.Step));
-
-    private string QuantityName(Node node, FaultList faults)
-    {
-        var name = Values.Single(node, faults) ?? "";
-        var amounts = desk.Registry.Names.Values.Where(n => n.Kind == QuestionKind.Quantity && n.From != NameSource.FinishedPlan).Select(n => n.Name).ToList();
-        if (name.Length > 0 && desk.Registry.IsComplete && !amounts.Contains(name))
-        {
-            faults.Add(ReadingFaults.UnknownReference(node.Place, name, "quantity", amounts));
-        }
-
-        return name;
-    }
 }

@@ -8,7 +8,6 @@ internal sealed class StepReader(Desk desk)
     // Outside a meeting hours are work spread over the days that the step takes.
     private const int MostWork = 400;
 
-
     private static readonly (string Word, DayCount Means)[] DayWords = [("working days", DayCount.WorkingDays), ("calendar days", DayCount.CalendarDays)];
     private static readonly Read<DayCount> ReadDays = Values.OneOf(DayWords);
 
@@ -45,14 +44,23 @@ internal sealed class StepReader(Desk desk)
         {
             OnDaysOf = desk.References(fields, "on-days-of", Kinds.Party),
             DoneWith = desk.References(fields, "done-with", Kinds.Step),
+            ApartAfter = desk.References(fields, "apart-after", Kinds.Step),
+            InsteadPays = desk.References(fields, "instead-pays", Kinds.Cost),
             PutsSupplyOn = fields.Find("puts-supply-on", Values.YesNo, false),
             EachTime = fields.Find("each-time", Values.YesNo, false),
             FreesPlace = fields.Find("frees-place", Values.YesNo, false),
             LoggedAs = fields.Find<LoggedAs?>("logged-as", (node, _) => desk.One(node, "a happening", Logged), null),
             MayHappen = desk.List(fields.Node("may-happen"), "a chance event", f => Event(f, head.Basis)),
+            Work = fields.Find<HandWork?>("work", (node, _) => desk.One(node, "hours of work", Work), null),
             Again = fields.Find<Model.Duration?>("again", (node, _) => desk.One(node, "a duration", f => OneDuration(f, head.Basis)), null),
         };
     }
+
+    private HandWork Work(Fields fields) => new(
+        fields.Need("low", desk.QuantityName, ""),
+        fields.Need("likely", desk.QuantityName, ""),
+        fields.Need("high", desk.QuantityName, ""),
+        fields.Need("a-day", Values.Whole(1, MostHours), 1));
 
     private LoggedAs Logged(Fields fields) =>
         new(fields.Need("event", Values.OneOf(LogWords.Happenings), LogKind.Noted), desk.NeedReference(fields, "with", Kinds.Party));
@@ -120,7 +128,12 @@ internal sealed class StepReader(Desk desk)
         var kind = fields.Find("kind", Values.OneOf(("finish-to-start", LinkKind.FinishToStart), ("start-to-start", LinkKind.StartToStart)), LinkKind.FinishToStart);
         var lag = fields.Find("lag", Values.Whole(0, MostDays), 0);
         var of = lag == 0 ? fields.Find("of", ReadDays, DayCount.CalendarDays) : fields.Need("of", ReadDays, DayCount.CalendarDays);
-        return new(step, kind, lag, of, Whose(fields, of), fields.Find("same-day", Values.YesNo, false), fields.Place) { Or = Or(fields) };
+        return new(step, kind, lag, of, Whose(fields, of), fields.Find("same-day", Values.YesNo, false), fields.Place)
+        {
+            Or = Or(fields),
+            If = desk.Condition(fields, "if", ConditionScope.Rules),
+            NotOnceBegun = fields.Find("not-once-begun", Values.YesNo, false),
+        };
     }
 
     private LatestLink Latest(Fields fields)

@@ -45,7 +45,7 @@ internal sealed class ImprintLines(Guidance guidance, Imprint imprint, FaultList
             }
 
             var takes = _desk.One(entry.Value, "a duration", f => new StepReader(_desk).OneDuration(f, Basis));
-            over = over with { Steps = over.Steps.Replace(step, step is { Meeting: not null, Hours: { } hours } ? step with { Hours = Turn(entry, takes, hours) } : step with { Takes = takes }) };
+            over = over with { Steps = over.Steps.Replace(step, step is { Meeting: not null, Hours: { } hours } ? step with { Hours = Turn(entry, takes, hours) } : step with { Takes = takes, Work = null }) };
         }
 
         return over;

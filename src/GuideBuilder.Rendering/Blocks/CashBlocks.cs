@@ -18,23 +18,32 @@ internal static class CashBlocks
         return
         [
             Make.Say(bindery, "cash-words"),
-            .. bindery.Plan.Occasion.Edition == EditionKind.Public ? ImmutableArray<Block>.Empty : [CashSteps.Of(bindery, payments)],
+            .. bindery.Plan.Occasion.Edition == EditionKind.Public ? [] : ByMonth(bindery),
             .. Table(bindery, payments),
             .. Make.Under(bindery, "cash-stop", Stops(bindery, payments)),
             .. Make.Under(bindery, "cash-owed", Owed(bindery)),
         ];
     }
 
+    private static ImmutableArray<Block> ByMonth(Bindery bindery)
+    {
+        Phrase Sum(decimal sum) => Phrase.Of(Figures.Exact(Figures.Near(sum), bindery.Plan.Money.Currency));
+        return bindery.Plan.PaidBy.IsEmpty ? [] :
+        [
+            CashSteps.Of(bindery, bindery.Plan.PaidBy),
+            .. Make.Grid(bindery, "paid-by-caption", ["column-by-end-of", "column-half-paid#", "column-most-paid#"], bindery.Plan.PaidBy.Select(p => Make.Row(null, bindery.Dates.Say(p.Day), Sum(p.Middle), Sum(p.High)))),
+        ];
+    }
+
     private static ImmutableArray<Block> Table(Bindery bindery, ImmutableArray<Payment> payments)
     {
         Phrase Sum(decimal sum) => Phrase.Of(Figures.Exact(sum, bindery.Plan.Money.Currency));
-        return Make.Grid(bindery, "cash-caption", ["column-due", "column-line", "column-to", "column-gross#", "column-so-far#", "column-may-come-back#"], payments.Select(p => Make.Row(
+        return Make.Grid(bindery, "cash-caption", ["column-due", "column-line", "column-to", "column-gross#", "column-may-come-back#"], payments.Select(p => Make.Row(
             null,
             bindery.Dates.Say(p.Day),
             bindery.Link(p.Line.Cost.Item.Id),
             MoneyBlocks.Invoicer(bindery, p.Line.Cost.Item),
             Sum(p.Sum),
-            Sum(p.SoFar),
             Sum(p.MayComeBack))));
     }
 

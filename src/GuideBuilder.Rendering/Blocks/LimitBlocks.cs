@@ -12,9 +12,16 @@ internal static class LimitBlocks
         return
         [
             .. schedule.Stuck.IsEmpty ? [] : ImmutableArray.Create<Block>(new Block.Prose(bindery.Labels.Compose("no-day-left", ("steps", Steps(bindery, schedule.Stuck))))),
+            .. schedule.EarlyWorks is { } early ? [EarlyWorks(bindery, early)] : ImmutableArray<Block>.Empty,
             .. Make.Under(bindery, "limits-head", Make.List(schedule.Limits.Select(l => Line(bindery, l)))),
         ];
     }
+
+    private static Block.Prose EarlyWorks(Bindery bindery, EarlyWorks early) => new(bindery.Labels.Compose(
+        "works-too-early",
+        ("starts", bindery.Dates.Say(early.Starts)),
+        ("free", bindery.Dates.Say(early.Free)),
+        ("chance", Phrase.Of(EventBlocks.Chance(bindery, early.ShareByThen)))));
 
     private static Phrase Line(Bindery bindery, LimitConflict limit) => bindery.Labels.Compose(
         "limit-broken",

@@ -14,35 +14,52 @@ internal static class WayBlocks
         return
         [
             .. Make.Under(bindery, "way-why-head", WayReasons.Of(bindery)),
-            .. Make.Grid(bindery, "ways-caption", ["column-way", "column-cost", "column-finish", "column-off-supply", "column-own-hours"], possible.Select(w => Row(bindery, w))),
-            .. Make.Grid(bindery, "ways-dangers-caption", ["column-way", "column-heaviest", "column-only-here", "column-consents"], possible.Select(w => Dangers(bindery, w, possible, shared))),
+            .. Table(bindery, "ways-caption", possible, Figured(bindery)),
+            .. Table(bindery, "ways-dangers-caption", possible, Dangers(bindery, possible, shared)),
             .. shared.Count == 0 ? ImmutableArray<Block>.Empty : [new Block.Prose(bindery.Labels.Compose("ways-consents-shared", ("consents", Phrase.Join(", ", shared.Select(bindery.Link)))))],
             .. possible.Select(w => new Block.Entry(null, 1, bindery.Link(w.Way.Item.Id), [.. bindery.Read(w.Way.Item.About), .. bindery.Read(w.Way.Item.Trades)], Sides.Of(bindery, w.Way))),
             .. Make.Under(bindery, "ways-ruled-out", Make.List(ruledOut.Select(w => RuledOut(bindery, w.Way.Item)))),
         ];
     }
 
-    private static GridRow Row(Bindery bindery, PlannedWay way)
+    // A column in which all ways are the same is said once, under the table.
+    private static ImmutableArray<Block> Table(Bindery bindery, string caption, List<PlannedWay> ways, List<(string Label, Func<PlannedWay, Phrase> Of)> columns)
     {
-        var unknown = Phrase.Of(bindery.Say("figure-unknown"));
-        return way.Figures is { } figures
-            ? Make.Row(null, Name(bindery, way), bindery.Total(figures.Cost), bindery.Finish(figures.Finish), Hours(bindery, figures.OffSupplyHours), Hours(bindery, figures.HouseholdHours))
-            : Make.Row(null, Name(bindery, way), unknown, unknown, unknown, unknown);
+        bool IsSame((string Label, Func<PlannedWay, Phrase> Of) column) => ways.Count > 1 && ways.Select(w => Words(column.Of(w))).Distinct(StringComparer.Ordinal).Count() == 1;
+        var (same, told) = (columns.Where(IsSame).ToList(), columns.Where(c => !IsSame(c)).ToList());
+        return
+        [
+            .. told.Count == 0 ? [] : Make.Grid(bindery, caption, ["column-way", .. told.Select(c => c.Label)], ways.Select(w => Make.Row(null, [Name(bindery, w), .. told.Select(c => c.Of(w))]))),
+            .. same.Count == 0 ? ImmutableArray<Block>.Empty : [new Block.Prose(bindery.Labels.Compose("ways-same", ("same", Phrase.Join("; ", same.Select(c => Phrase.Of(bindery.Say(c.Label) + ": ") + c.Of(ways[0]))))))],
+        ];
     }
 
-    private static GridRow Dangers(Bindery bindery, PlannedWay way, List<PlannedWay> all, List<string> shared)
+    private static string Words(Phrase phrase) => phrase.PlainWords;
+
+    private static List<(string Label, Func<PlannedWay, Phrase> Of)> Figured(Bindery bindery)
     {
-        var none = Phrase.Of(bindery.Say("answer-none"));
-        var here = way.Figures?.Hazards ?? [];
-        var elsewhere = all.Where(w => w != way).SelectMany(w => w.Figures?.Hazards ?? []).ToHashSet(StringComparer.Ordinal);
-        var worst = Make.WorstFirst(bindery.Plan.Hazards).FirstOrDefault(h => here.Contains(h.Hazard.Item.Id));
-        Phrase Linked(IEnumerable<string> ids) => Phrase.Join(", ", ids.Select(bindery.Link)) is { IsEmpty: false } said ? said : none;
-        return Make.Row(
-            null,
-            Name(bindery, way),
-            worst is null ? none : bindery.Link(worst.Hazard.Item.Id),
-            all.Count == 1 ? none : Linked(here.Where(h => !elsewhere.Contains(h))),
-            Linked((way.Figures?.Consents ?? []).Where(c => !shared.Contains(c))));
+        Func<PlannedWay, Phrase> Of(Func<WayFigures, Phrase> say) => way => way.Figures is { } figures ? say(figures) : Phrase.Of(bindery.Say("figure-unknown"));
+        return
+        [
+            ("column-cost", Of(f => bindery.Total(f.Cost))),
+            ("column-finish", Of(f => bindery.Finish(f.Finish))),
+            ("column-off-supply", Of(f => Hours(bindery, f.OffSupplyHours))),
+            ("column-own-hours", Of(f => Hours(bindery, f.HouseholdHours))),
+        ];
+    }
+
+    private static List<(string Label, Func<PlannedWay, Phrase> Of)> Dangers(Bindery bindery, List<PlannedWay> all, List<string> shared)
+    {
+        Phrase Linked(IEnumerable<string> ids) => Phrase.Join(", ", ids.Select(bindery.Link)) is { IsEmpty: false } said ? said : Phrase.Of(bindery.Say("answer-none"));
+        ImmutableArray<string> Here(PlannedWay way) => way.Figures?.Hazards ?? [];
+        Phrase Heaviest(PlannedWay way) => Linked(Make.WorstFirst(bindery.Plan.Hazards).Select(h => h.Hazard.Item.Id).Where(Here(way).Contains).Take(1));
+        Phrase OnlyHere(PlannedWay way) => Linked(all.Count == 1 ? [] : Here(way).Where(h => all.All(w => w == way || !Here(w).Contains(h))));
+        return
+        [
+            ("column-heaviest", Heaviest),
+            ("column-only-here", OnlyHere),
+            ("column-consents", way => Linked((way.Figures?.Consents ?? []).Where(c => !shared.Contains(c)))),
+        ];
     }
 
     // What every way needs is said once; with one way there is nothing to share.

@@ -15,7 +15,7 @@ internal static class StepPage
             .. Make.Under(bindery, "step-how-to", step.HowTo),
             .. Make.Under(bindery, "step-done-when", Done(bindery, step)),
             .. Make.Under(bindery, "step-goes-wrong", step.IfItGoesWrong),
-            .. Make.Under(bindery, "step-who-instead", step.WhoInstead),
+            .. Make.Under(bindery, "step-who-instead", [.. bindery.Read(step.WhoInstead, 2), .. Make.List(Instead(bindery, step))]),
             .. Make.Under(bindery, "gates-head", WhereBlocks.GatesOf(bindery, step.Id)),
             .. Make.Under(bindery, "step-pays", Make.List(step.Costs.Where(bindery.Items.IsPresent).Select(c => Pay(bindery, c)))),
             .. Make.Under(bindery, "step-after", Make.List(step.After.Where(l => bindery.Items.IsPresent(l.Step)).Select(l => bindery.Link(l.Step)))),
@@ -64,6 +64,13 @@ internal static class StepPage
             ? []
             : [.. said.Where(b => b is not Block.Listing), new Block.Ticks([.. signs.Select((s, i) => new Tick(Invariant($"done-{step.Id}-{i + 1}"), s)), whole])];
     }
+
+    // What others ask, in the nation's own money.
+    private static IEnumerable<Phrase> Instead(Bindery bindery, Step step) =>
+        from id in step.InsteadPays
+        let cost = bindery.Plan.Costs.FirstOrDefault(c => c.Cost.Item.Id == id)
+        where cost is not null && cost.Price.Currency == bindery.Plan.Money.Currency
+        select bindery.Labels.Compose("step-instead-asks", ("line", bindery.Words(cost.Cost.Item.Title)), ("range", Phrase.Of(bindery.Money(cost.Gross))));
 
     private static Phrase Pay(Bindery bindery, string cost) =>
         bindery.Link(cost) + Phrase.Of(": " + bindery.Money(bindery.Items.Cost(cost)!.Gross));

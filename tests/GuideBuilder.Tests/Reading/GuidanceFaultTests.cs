@@ -26,6 +26,11 @@ public sealed class GuidanceFaultTests
     [InlineData($"- {{id: a, {Rule}, party: household, takes: {{low: 0, likely: 1, high: 1, unit: hours}}, letter: «cover»}}", "HB1073")]
     [InlineData($"- «{{id: a, {Rule}, party: household, takes: {{low: 0, likely: 1, high: 1, unit: hours}}, meeting: works-day, order: 1}}»", "HB1021")]
     [InlineData($"- {{id: a, {Rule}, party: household, takes: {{low: 0, likely: 1, high: 1, unit: hours}}, «steps-after»: [b]}}", "HB1020")]
+    [InlineData($"- {{id: a, {Rule}, party: household, takes: {{low: 0, likely: 1, high: 1, unit: working days}}, work: {{low: place.distance, likely: «home.kind», high: place.distance, a-day: 6}}}}", "HB1073")]
+    [InlineData($"- {{id: a, {Rule}, party: household, takes: {{low: 0, likely: 1, high: 1, unit: working days}}, work: {{low: place.distance, likely: place.distance, high: place.distance, a-day: «25»}}}}", "HB1027")]
+    [InlineData($"- {{id: a, {Rule}, party: household, takes: {{low: 0, likely: 1, high: 1, unit: hours}}, apart-after: [«nothing»]}}", "HB1073")]
+    [InlineData($"- {{id: a, {Rule}, party: household, takes: {{low: 0, likely: 1, high: 1, unit: hours}}, instead-pays: [«nothing»]}}", "HB1073")]
+    [InlineData($"- {{id: a, {Rule}, party: household, takes: {{low: 0, likely: 1, high: 1, unit: hours}}, after: [{{step: site-visit, if: {{«home.nothing»: {{is: yes}}}}}}]}}", "HB1061")]
     [InlineData("- {id: a, title: T, because: B., source: «[]», party: household, takes: {low: 0, likely: 1, high: 1, unit: hours}}", "HB1022")]
     [InlineData("- «{id: a, title: T, source: [common-practice], party: household, takes: {low: 0, likely: 1, high: 1, unit: hours}}»", "HB1021")]
     public void A_wrong_step_is_found_where_it_stands(string entry, string code) => SmallGuidance.Finds("steps.yaml", entry, code);

@@ -36,6 +36,29 @@ public sealed class CashFlowTests
         Small.Plan(Guidance).Payments.Select(p => (p.Line.Cost.Item.Id, p.Day, p.Sum, p.SoFar, p.MayComeBack)));
 
     [Fact]
+    public void What_the_trials_have_paid_rises_by_month_to_what_most_of_them_pay_in_all()
+    {
+        var plan = Small.Plan(Guidance);
+        var months = plan.PaidBy;
+
+        Assert.Equal(new LocalDate(2027, 2, 28), months.Single().Day);
+        Assert.Equal((plan.Chances!.Cost.P50, plan.Chances.Cost.P90), (months[0].Middle, months[0].High));
+    }
+
+    [Fact]
+    public void A_month_counts_only_what_has_fallen_due_by_its_end()
+    {
+        var certain = Guidance with
+        {
+            Steps = [.. Guidance.Steps[..3], Small.Step("tidy", 30, after: ["joint"])],
+            Tables = Guidance.Tables with { Prices = [Small.Price("price", 100, 100, 100, VatBasis.Including), Small.Price("dear", 1000, 1000, 1000, VatBasis.Including)] },
+        };
+
+        // The line without a step of its own is paid with the finish.
+        Assert.Equal([(new(2027, 2, 28), 1200m, 1200m), (new(2027, 3, 31), 1300m, 1300m)], Small.Plan(certain).PaidBy.Select(p => (p.Day, p.Middle, p.High)));
+    }
+
+    [Fact]
     public void A_line_of_which_nobody_knows_who_pays_is_listed_and_raises_no_total()
     {
         var guidance = Guidance with

@@ -7,6 +7,21 @@ namespace GuideBuilder.Tests.Planning.Steps;
 /// <summary>Today is Monday 1 February 2027 in all of these.</summary>
 public sealed class ScheduleTests
 {
+    [Theory]
+    [InlineData("yes", "survey 1-5, apply 8-8")]
+    [InlineData("no", "survey 1-5, apply 1-1")]
+    [InlineData(null, "survey 1-5, apply 8-8")]
+    public void A_wait_on_a_condition_counts_where_it_holds_or_is_assumed(string? answer, string days)
+    {
+        var guidance = Small.Empty with
+        {
+            Questions = [.. Small.Empty.Questions, Small.YesNo("a.load")],
+            Steps = [Small.Step("survey", 5), Small.Step("apply", 1) with { After = [Small.After("survey") with { If = Small.Is("a.load", "yes") }] }],
+        };
+
+        Assert.Equal(days, Days(Small.Plan(guidance, answer is null ? [] : [("a.load", answer)])));
+    }
+
     [Fact]
     public void Steps_use_their_own_partys_days_and_follow_each_other()
     {
