@@ -36,7 +36,7 @@ internal static class GroundBlock
         var words = new SheetWords(bindery, "ground");
         return
         [
-            .. Make.Grid(bindery, "ground-caption", ["column-what", "column-indicative"], InShort.SelectMany(id => sheet.Rows.Where(r => r.Id == id)).Select(r => Make.Row(null, Phrase.Of(words.Short(r.Id)), Phrase.Of(words.Worth(r.Result))))),
+            .. Make.Grid(bindery, "ground-caption", ["column-what", "column-indicative"], InShort.SelectMany(id => sheet.Rows.Where(r => r.Id == id)).Select(r => Make.Row(null, Phrase.Of(words.Short(r.Id)), Phrase.Of(words.Coarsely(r.Result))))),
             .. WhoDigs(words, sheet),
             .. HoleDrawing.Of(bindery),
             .. Make.Under(bindery, "ground-stop", Stops(words, sheet)),

@@ -9,6 +9,10 @@ internal sealed class SheetWords(Bindery bindery, string sheet)
     private const string OperatorTable = "networks";
     private const string StandsFor = "stands-for";
 
+    // Below this a volume is told in litres.
+    private const decimal LeastInCubicMetres = 0.1m;
+    private const decimal LitresInCubicMetre = 1000;
+
     /// <summary>What the words are taken from.</summary>
     internal Bindery Bindery => bindery;
 
@@ -32,6 +36,14 @@ internal sealed class SheetWords(Bindery bindery, string sheet)
             : worth is Value.Spread spread ? bindery.Say("from-to", ("0", Amount(Figures.Rounded(spread.Lowest))), ("1", Amount(Figures.Rounded(spread.Highest))))
             : bindery.Answers.Say(worth, question);
     }
+
+    /// <summary>What came out, in a summary for whoever has a spade in hand; the line below it says it to the place to which it was worked out.</summary>
+    internal string Coarsely(Value? worth) => worth switch
+    {
+        Value.Amount { Vat: VatBasis.NotStated } amount => Coarse(amount.Quantity),
+        Value.Spread spread => bindery.Say("from-to", ("0", Coarse(spread.Lowest.Unit.Dimension == Dimension.ClockTime ? spread.Lowest with { Amount = decimal.Floor(spread.Lowest.Amount) } : spread.Lowest)), ("1", Coarse(spread.Highest))),
+        _ => Worth(worth),
+    };
 
     /// <summary>A figure: its name, what it is worth, and how it came to us.</summary>
     internal Phrase Figure(SheetFigure figure) => bindery.Labels.Compose(
@@ -74,6 +86,10 @@ internal sealed class SheetWords(Bindery bindery, string sheet)
     private string Amount(Quantity quantity) => quantity.Unit.Dimension == Dimension.ClockTime
         ? $"{Figures.Plain(quantity.Amount)} {bindery.Labels.Count("unit-hour", quantity.Amount)}"
         : quantity.ToString();
+
+    private string Coarse(Quantity quantity) => quantity.Unit.Dimension == Dimension.Volume && quantity.Base < LeastInCubicMetres
+        ? bindery.Say("litres", ("n", Figures.Plain(Figures.Coarse(new Quantity(quantity.Base * LitresInCubicMetre, Unit.One)).Amount)))
+        : Amount(Figures.Coarse(quantity));
 
     private TableRow? Row(string name) => bindery.Guidance.Tables.Rows.FirstOrDefault(r => r.Id == name);
 

@@ -66,6 +66,24 @@ internal static class Figures
         Amount = quantity.Unit.Dimension == Dimension.ClockTime ? decimal.Ceiling(quantity.Amount * 2) / 2 : decimal.Round(quantity.Amount, Places(Math.Abs(quantity.Amount)), MidpointRounding.AwayFromZero),
     };
 
+    /// <summary>A quantity for whoever reads with a spade or a barrow in hand: two figures, hours whole, lengths under a metre in millimetres.</summary>
+    internal static Quantity Coarse(Quantity quantity) => quantity.Unit.Dimension switch
+    {
+        Dimension.ClockTime => quantity with { Amount = decimal.Ceiling(quantity.Amount) },
+        Dimension.Length when quantity.Base is > 0 and < 1 => quantity.In(Unit.Of("mm")) is var small ? small with { Amount = TwoFigures(small.Amount) } : quantity,
+        _ => quantity with { Amount = TwoFigures(quantity.Amount) },
+    };
+
+    private static decimal TwoFigures(decimal amount)
+    {
+        var step = 1m;
+        for (; Math.Abs(amount) >= 100 * step; step *= 10)
+        {
+        }
+
+        return step > 1 ? decimal.Round(amount / step, MidpointRounding.AwayFromZero) * step : decimal.Round(amount, Math.Abs(amount) >= 10 ? 0 : Math.Abs(amount) >= 1 ? 1 : 2, MidpointRounding.AwayFromZero);
+    }
+
     // A figure of the hundreds that is whole in tenths, such as a limit in law, keeps its tenth.
     private static int Places(decimal amount) => amount >= 100 ? amount * 10 == decimal.Truncate(amount * 10) ? 1 : 0 : amount >= 10 ? 1 : amount >= 1 ? 2 : 3;
 }
