@@ -52,7 +52,7 @@ internal static class ShellFaults
 
     /// <summary>Two answers files that would make the same folder.</summary>
     internal static ShellFault SameHandbookTwice(string id, string first, string second) =>
-        Use("HB4015", $"{first} and {second} would both make the handbook '{id}'", "Give one of them another id under handbook.");
+        Use("HB4015", $"{first} and {second} would both make the handbook '{id}'", "Neither was bound. Give one of them another id under handbook.");
 
     /// <summary><c>--browser /opt/no-such-browser</c></summary>
     internal static ShellFault BrowserMissing(string named) =>

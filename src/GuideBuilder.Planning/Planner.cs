@@ -25,7 +25,7 @@ public static class Planner
     internal static Staged<Plan> Plan(Facts facts, Guidance guidance, Occasion occasion, Effort effort)
     {
         var nation = NationOf(facts.Answers, guidance);
-        var ways = WayChoice.Ways(guidance, name => facts[name]);
+        var ways = WayChoice.Ways(guidance.Ways, name => facts[name]);
         var chosen = WayChoice.Of(ways, Known.Option(facts.Answers, "wish.way"));
         var holidays = guidance.Tables.Holidays.FirstOrDefault(h => h.Id == nation.Holidays);
         var faults = WayChoice.Faults(guidance)
@@ -73,7 +73,7 @@ public static class Planner
             plan.Consents,
             plan.Clocks,
             OpenQuestions.Of(reasons, guidance.Questions),
-            world.Taken)
+            Taken.Of(plan, world))
         {
             Chances = plan.Chances,
             Whereabouts = WhereaboutsPlanner.Of(plan, calendars),

@@ -40,6 +40,11 @@ internal sealed class Effect
         var old = before?._items.ToDictionary(i => i.Name, i => i.State, StringComparer.Ordinal) ?? [];
         var changed = before is null ? [] : _items.Where(i => old.GetValueOrDefault(i.Name, i.State) != i.State).ToList();
         var parts = new[] { Part("settles", changed, ItemState.Settled), Part("rules out", changed, ItemState.RuledOut), Part("opens again", changed, ItemState.Open) }.OfType<string>().ToList();
+        if (before is not null && before.Sum() != Sum())
+        {
+            parts.Add("moves the range");
+        }
+
         var what = parts.Count == 0 ? "nothing in the plan" : string.Join("; ", parts);
         return Invariant($"{(before is null ? "" : $"What this changes: {what}. ")}Items still open: {_items.Count(i => i.State == ItemState.Open)}. {Sum()}");
     }

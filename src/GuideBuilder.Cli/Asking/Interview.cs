@@ -60,6 +60,7 @@ internal sealed class Interview
         }
 
         var at = fromEnd ? _filling.Asked(section).Length : FirstOpenIn(section);
+        var from = int.MaxValue;
         while (!_ended)
         {
             var asked = _filling.Asked(section);
@@ -68,13 +69,13 @@ internal sealed class Interview
                 return -1;
             }
 
-            var (step, goesOn) = at < asked.Length ? (AtQuestion(section, asked[at], at), false) : AtEnd(section, asked.Length);
+            var (step, goesOn) = at < asked.Length ? (AtQuestion(section, asked[at], at), false) : AtEnd(section, asked.Length, Math.Min(from, asked.Length - 1));
             if (goesOn)
             {
                 return 1;
             }
 
-            at = step;
+            (from, at) = (at, step);
         }
 
         return 0;
@@ -97,11 +98,11 @@ internal sealed class Interview
             {
                 case Said.Answer answer when Take(question, answer.Value):
                     return _filling.Asked(section).IndexOf(question) + 1;
-                case Said.Nothing:
+                case Said.Nothing or Said.Next:
                     return at + 1;
                 case Said.Back:
                     return at - 1;
-                case Said.Next:
+                case Said.Section:
                     return int.MaxValue;
                 case Said.To to when to.Number >= 1 && to.Number <= _filling.Asked(section).Length:
                     return to.Number - 1;
@@ -115,20 +116,23 @@ internal sealed class Interview
         }
     }
 
-    private (int At, bool GoesOn) AtEnd(string section, int asked)
+    // Back leads to where one came from.
+    private (int At, bool GoesOn) AtEnd(string section, int asked, int from)
     {
         Sheet(section);
+        var open = _filling.Asked(section).Count(q => _filling.AnswerTo(q) is null);
+        var left = open == 0 ? "" : Invariant($" {open} of its questions have no answer yet.");
         var after = _filling.Sections.IndexOf(section) + 1;
         var next = after < _filling.Sections.Length ? $"goes on to: {Name(_filling.Sections[after])}" : "ends the questionnaire";
         while (true)
         {
-            _teller.Prompt($"End of this section. Enter {next}; a number goes back to that question; back to the last one");
+            _teller.Prompt($"End of this section.{left} Enter {next}; a number goes to that question; back to where you were");
             switch (Line.AtEnd(_read()))
             {
-                case Said.Nothing or Said.Next:
+                case Said.Nothing or Said.Next or Said.Section:
                     return (0, true);
                 case Said.Back:
-                    return (asked - 1, false);
+                    return (from, false);
                 case Said.To to when to.Number >= 1 && to.Number <= asked:
                     return (to.Number - 1, false);
                 case Said.Later:
@@ -180,9 +184,10 @@ internal sealed class Interview
     {
         var now = _filling.With(question, answer);
         var faults = now.Faults.Where(f => f.Place.Path == question.Name).ToList();
-        foreach (var fault in faults)
+        var none = Line.NoneOf(answer, question);
+        foreach (var words in none.Length > 0 && faults.Count > 0 ? [Line.Right(none, question)] : faults.Select(f => $"{f.Wrong} {f.Right}"))
         {
-            _teller.Say($"{fault.Wrong} {fault.Right}");
+            _teller.Say(words);
         }
 
         if (faults.Exists(f => f.Severity == Severity.Error))

@@ -1,4 +1,5 @@
 using System.Globalization;
+using GuideBuilder.Cli.Printing;
 
 namespace GuideBuilder.Cli.Asking;
 
@@ -10,7 +11,7 @@ internal static class Line
 
     private static readonly FrozenDictionary<string, Said> Commands = new Dictionary<string, Said>(StringComparer.OrdinalIgnoreCase)
     {
-        [""] = new Said.Nothing(), ["back"] = new Said.Back(), ["next"] = new Said.Next(), ["sheet"] = new Said.Sheet(), ["why"] = new Said.Why(),
+        [""] = new Said.Nothing(), ["back"] = new Said.Back(), ["next"] = new Said.Next(), ["section"] = new Said.Section(), ["sheet"] = new Said.Sheet(), ["why"] = new Said.Why(),
         ["help"] = new Said.Help(), ["?"] = new Said.Help(), ["save"] = new Said.Save(), ["later"] = new Said.Later(), ["stop"] = new Said.Later(), ["quit"] = new Said.Later(),
     }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
 
@@ -25,6 +26,24 @@ internal static class Line
             : Command(text) is { } command ? command
             : HasOptions(question) && Number(text) is { } number && number > question.Options.Length ? new Said.NotThere(number)
             : new Said.Answer(Answer(text, question));
+    }
+
+    /// <summary>What of an answer is none of the options of its question; nothing where the question has none.</summary>
+    internal static string[] NoneOf(Written answer, Question question)
+    {
+        string[] said = answer is Written.List list ? [.. list.Items.Select(i => i.Value).OfType<Written.One>().Select(o => o.Text)] : answer is Written.One one ? [one.Text] : [];
+        return HasOptions(question) ? [.. said.Where(t => question.Options.All(o => o.Id != t))] : [];
+    }
+
+    /// <summary>What would be right instead of words that are none of the options, in the numbers and words of the sheet: the reading's own fault speaks of the ids of a file.</summary>
+    internal static string Right(string[] none, Question question)
+    {
+        var line = string.Join(", ", none);
+        var words = question.Options.Select((o, i) => (Number: i + 1, Words: o.Wording.IsEmpty ? o.Id : o.Wording.Words, o.Id)).ToList();
+        var near = NearestName.To(line.ToUpperInvariant(), words.SelectMany(o => new[] { o.Words.ToUpperInvariant(), o.Id.ToUpperInvariant() }));
+        bool IsNear(string text) => text.Equals(near, StringComparison.OrdinalIgnoreCase);
+        var meant = words.FirstOrDefault(o => IsNear(o.Words) || IsNear(o.Id));
+        return Invariant($"`{line}` is none of the answers.{(near is null ? "" : Invariant($" Did you mean {meant.Number}, {meant.Words}?"))} Type a number from 0 to {question.Options.Length}, or the words beside it.");
     }
 
     private static bool HasOptions(Question question) => question.Kind is QuestionKind.Choice or QuestionKind.YesNo or QuestionKind.Several;

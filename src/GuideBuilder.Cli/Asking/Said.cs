@@ -16,8 +16,11 @@ internal abstract record Said
     /// <summary>To the question before.</summary>
     internal sealed record Back : Said;
 
-    /// <summary>To the end of the section.</summary>
+    /// <summary>To the next question, whether this one is answered or not.</summary>
     internal sealed record Next : Said;
+
+    /// <summary>To the end of the section.</summary>
+    internal sealed record Section : Said;
 
     /// <summary>Show the section with its answers.</summary>
     internal sealed record Sheet : Said;

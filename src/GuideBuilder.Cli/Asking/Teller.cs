@@ -50,7 +50,7 @@ internal sealed class Teller(IAnsiConsole console)
     internal void Help()
     {
         Say("Enter alone goes on and leaves the question for later, or keeps the answer it has.");
-        Say("back goes to the question before, next to the end of the section, go 3 to question 3 of the section.");
+        Say("back goes to the question before, next to the one after, go 3 to question 3 of the section, section to its end.");
         Say("sheet shows the section with its answers, why what waits for this answer.");
         Say("later leaves; everything is saved, and ask goes on where it is next time. save says where it is saved.");
         Say("To give one of these words as an answer in your own words, put it between double quotes.");

@@ -7,7 +7,7 @@ namespace GuideBuilder.Cli.Runs;
 /// <summary>The key of everything that a handbook is made from. Where the key is the same, so are all its bytes.</summary>
 internal sealed class BoundKey
 {
-    private const int OutputFormat = 1;
+    private const int OutputFormat = 2;
 
     private readonly Wanted _wanted;
     private readonly byte[] _shared;

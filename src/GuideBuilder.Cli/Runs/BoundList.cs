@@ -78,6 +78,10 @@ internal sealed record BoundList(LocalDate? Today, ImmutableArray<BoundEntry> En
         json.WriteString("building", entry.About.Building);
         json.WriteString("way", entry.About.Way);
         json.WriteString("for", entry.About.For);
+        Write(json, "bound-on", entry.About.Days.Bound);
+        Write(json, "works-day", entry.About.Days.Work);
+        json.WriteBoolean("works-day-held", entry.About.Days.IsHeld);
+        Write(json, "needed-by", entry.About.Days.NeededBy);
         json.WriteStartObject("cautions");
         foreach (var (id, mark) in entry.About.Cautions)
         {
@@ -95,6 +99,17 @@ internal sealed record BoundList(LocalDate? Today, ImmutableArray<BoundEntry> En
         json.WriteEndObject();
     }
 
+    private static void Write(Utf8JsonWriter json, string name, LocalDate? day)
+    {
+        if (day is { } known)
+        {
+            json.WriteString(name, LocalDatePattern.Iso.Format(known));
+        }
+    }
+
+    private static LocalDate? Day(JsonElement entry, string name) =>
+        entry.TryGetProperty(name, out var day) ? LocalDatePattern.Iso.Parse(day.GetString()!).GetValueOrThrow() : null;
+
     private static BoundList Of(JsonElement root) => new(
         LocalDatePattern.Iso.Parse(Text(root, "today")).GetValueOrThrow(),
         [.. root.GetProperty("handbooks").EnumerateArray().Select(Entry)],
@@ -109,7 +124,10 @@ internal sealed record BoundList(LocalDate? Today, ImmutableArray<BoundEntry> En
             Text(entry, "building"),
             Text(entry, "way"),
             Text(entry, "for"),
-            [.. entry.GetProperty("cautions").EnumerateObject().Select(c => KeyValuePair.Create(c.Name, c.Value.GetString()!))]),
+            [.. entry.GetProperty("cautions").EnumerateObject().Select(c => KeyValuePair.Create(c.Name, c.Value.GetString()!))])
+        {
+            Days = new(Day(entry, "bound-on"), Day(entry, "works-day"), entry.TryGetProperty("works-day-held", out var held) && held.GetBoolean(), Day(entry, "needed-by")),
+        },
         [.. entry.GetProperty("files").EnumerateArray().Select(f => FileIn(f.GetString()!))]);
 
     private static BoundEntryFile FileIn(string line) => line.Split(' ', 3) is [var hash, var length, var name]

@@ -9,6 +9,9 @@ internal sealed class ManyRun(Wanted wanted, string root, string? printer, Bound
     private readonly FrozenDictionary<string, BoundEntry> _before = before.Entries.ToFrozenDictionary(e => e.Id, StringComparer.Ordinal);
     private readonly BoundKey _key = new(wanted, printer is not null);
 
+    /// <summary>The files that would make the same handbook as another, with that other.</summary>
+    internal FrozenDictionary<string, string> Twins { get; init; } = FrozenDictionary<string, string>.Empty;
+
     /// <summary>What became of each file, in the order of the files.</summary>
     internal ImmutableArray<Outcome> Bind(IReadOnlyList<string> paths, int jobs, Progress progress)
     {
@@ -27,6 +30,12 @@ internal sealed class ManyRun(Wanted wanted, string root, string? printer, Bound
         try
         {
             var answers = Loading.File(path);
+            if (Twins.TryGetValue(path, out var twin))
+            {
+                id = wanted.IdOf(answers);
+                throw new ShellException(ShellFaults.SameHandbookTwice(id, path, twin));
+            }
+
             var asked = wanted.For(answers);
             id = asked.Id;
             var key = _key.Of(answers, asked);

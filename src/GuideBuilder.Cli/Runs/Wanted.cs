@@ -17,10 +17,17 @@ internal sealed record Wanted(LocalDate Today, ulong Seed, EditionKind? Edition,
     internal Asked For(SourceText answers)
     {
         var head = AnswersHead.Of(answers);
-        var edition = Edition ?? (Imprint is null ? head.Edition : EditionKind.Customer);
+        var edition = EditionOf(head);
         var named = edition != EditionKind.Customer ? null : Imprint ?? (head.Imprint is { } beside ? Path.Combine(Path.GetDirectoryName(answers.Path) ?? "", beside) : null);
-        return new(head.Id, edition, Language ?? head.Language ?? LocalText.Original, named is null ? null : _imprints.GetOrAdd(named, ImprintFiles.Load));
+        return new(IdOf(head, edition), edition, Language ?? head.Language ?? LocalText.Original, named is null ? null : _imprints.GetOrAdd(named, ImprintFiles.Load));
     }
+
+    /// <summary>The id of the handbook that an answers file makes, without its imprint.</summary>
+    internal string IdOf(SourceText answers) => IdOf(AnswersHead.Of(answers), EditionOf(AnswersHead.Of(answers)));
+
+    private EditionKind EditionOf(AnswersHead head) => Edition ?? (Imprint is null ? head.Edition : EditionKind.Customer);
+
+    private static string IdOf(AnswersHead head, EditionKind edition) => edition == EditionKind.Public ? head.PublicId ?? head.Id : head.Id;
 
     /// <summary>The guidance for an answers file. A language that the command line names and the guidance lacks is wrong use.</summary>
     internal Staged<Guidance> Guidance(Asked asked)

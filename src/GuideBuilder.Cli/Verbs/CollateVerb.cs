@@ -12,12 +12,14 @@ internal static class CollateVerb
 {
     private static readonly Option<bool> AsJson = new("--json") { Description = "Write the report as JSON." };
 
+    private static readonly Option<bool> ToPublish = new("--to-publish") { Description = "Count a caution of the highest severity that nobody has read among what must be put right, so that the run ends with 1." };
+
     /// <summary>The verb for the parser.</summary>
     internal static Command Command()
     {
         var folders = new Argument<string[]>("DIR") { Arity = ArgumentArity.ZeroOrMore, Description = "Handbooks, or folders of many; without one, the guidance alone is looked at." };
         var common = new Common();
-        var verb = common.To(new Command("collate", "Check guidance and bound handbooks before they are published.") { folders, AsJson });
+        var verb = common.To(new Command("collate", "Check guidance and bound handbooks before they are published.") { folders, AsJson, ToPublish });
         verb.SetAction(given => (int)Run(given.GetValue(folders) ?? [], given, common));
         return verb;
     }
@@ -39,6 +41,7 @@ internal static class CollateVerb
             .. Imprint(wanted),
             .. folders.SelectMany(f => Folder(f, guidance)),
         ];
+        findings = given.GetValue(ToPublish) ? Unread.ToBePutRight(findings) : findings;
         Write(findings, given.GetValue(AsJson));
         return findings.Any(f => f.Severity == Severity.Error) ? Exit.Faults : Exit.Done;
     }
@@ -71,11 +74,18 @@ internal static class CollateVerb
             return
             [
                 .. Recalls.Of(folder, list.Entries.Select(e => (e.Id, e.About)), guidance),
-                .. list.Entries.SelectMany(e => Changed(Path.Combine(folder, e.Id), e).Concat(Book(Path.Combine(folder, e.Id)))),
+                .. list.Entries.SelectMany(e => OfEntry(Path.Combine(folder, e.Id), e)),
             ];
         }
 
         return BoundFiles.Read(folder) is null ? throw new ShellException(ShellFaults.NotBound(folder)) : Book(folder);
+    }
+
+    // Of a page that was changed by hand it says enough that it was: what a parser thinks of it helps nobody.
+    private static IEnumerable<Finding> OfEntry(string folder, BoundEntry entry)
+    {
+        var changed = Changed(folder, entry).ToList();
+        return changed.Concat(Book(folder).Where(f => f.Kind != BookCheck.Html || !changed.Exists(c => f.Where.StartsWith(c.Where + ":", StringComparison.Ordinal))));
     }
 
     // Somebody may have changed a file by hand, or lost one.

@@ -2,7 +2,6 @@ using System.CommandLine;
 using GuideBuilder.Cli.Disk;
 using GuideBuilder.Cli.Printing;
 using GuideBuilder.Cli.Runs;
-using GuideBuilder.Reading;
 
 namespace GuideBuilder.Cli.Verbs;
 
@@ -30,7 +29,6 @@ internal sealed class ManyOrder(ManyOptions options, ParseResult given, string? 
 
     private Exit Bind(Sources sources, string root, string to, BoundList before, Wanted wanted, (int Jobs, Slice? Slice, string? Base) how)
     {
-        RefuseTwice(sources.Paths);
         if (Unreadable(wanted))
         {
             return Exit.Faults;
@@ -40,7 +38,7 @@ internal sealed class ManyOrder(ManyOptions options, ParseResult given, string? 
         var known = part is not null && BoundList.Load(part) is { } earlier ? earlier with { Entries = [.. earlier.Entries, .. before.Entries.ExceptBy(earlier.Entries.Select(e => e.Id), e => e.Id, StringComparer.Ordinal)] } : before;
         string[] paths = [.. (how.Slice ?? Slice.Whole).Of(sources.Paths)];
         var progress = new Progress(paths.Length);
-        var outcomes = new ManyRun(wanted, root, printer, known).Bind(paths, how.Jobs, progress);
+        var outcomes = new ManyRun(wanted, root, printer, known) { Twins = Twins(sources.Paths, wanted) }.Bind(paths, how.Jobs, progress);
         progress.End();
         var list = new BoundList(wanted.Today, [.. outcomes.Select(o => o.Entry).OfType<BoundEntry>()], [.. outcomes.Where(o => o.Entry is null && o.Id.Length > 0).Select(o => o.Id)]);
         var removed = 0;
@@ -84,18 +82,11 @@ internal sealed class ManyOrder(ManyOptions options, ParseResult given, string? 
     // The catalogue is in the language of the run.
     private static Guidance GuidanceOf(Wanted wanted) => wanted.Guidance(new("", EditionKind.Householder, wanted.Language ?? LocalText.Original, null)).Value ?? wanted.Shelf.Plain.Value!;
 
-    // Files that cannot be read are faults of their own, told when their turn comes.
-    private static void RefuseTwice(ImmutableArray<string> paths)
+    // Of two files that would make the same handbook neither is bound, since nobody can tell which is meant. Files that cannot be read are faults of their own, told when their turn comes.
+    private static FrozenDictionary<string, string> Twins(ImmutableArray<string> paths, Wanted wanted)
     {
-        var firstWith = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (var path in paths.Where(File.Exists))
-        {
-            var id = AnswersHead.Of(Loading.File(path)).Id;
-            if (!firstWith.TryAdd(id, path))
-            {
-                throw new ShellException(ShellFaults.SameHandbookTwice(id, firstWith[id], path));
-            }
-        }
+        var known = paths.Where(File.Exists).GroupBy(p => wanted.IdOf(Loading.File(p)), StringComparer.Ordinal).Where(g => g.Count() > 1);
+        return known.SelectMany(g => g.Select(p => (Path: p, Twin: g.First(o => o != p)))).DistinctBy(t => t.Path).ToFrozenDictionary(t => t.Path, t => t.Twin, StringComparer.Ordinal);
     }
 
     private static Exit Told(ImmutableArray<Outcome> outcomes, int removed, string to, LocalDate? lastDay)

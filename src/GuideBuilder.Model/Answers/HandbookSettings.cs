@@ -6,6 +6,9 @@ public sealed record HandbookSettings(int Format, string Id, EditionKind Edition
     /// <summary>Whether the id was written in the file, and is not the file's own name.</summary>
     public bool HasOwnId { get; init; } = true;
 
+    /// <summary>The id of the public edition, where it has one of its own.</summary>
+    public string? PublicId { get; init; }
+
     /// <summary>The language of the book; null for that of the guidance.</summary>
     public Sourced<string>? Language { get; init; }
 }

@@ -89,4 +89,8 @@ public sealed record OpenQuestion(Question Question, ImmutableArray<ItemName> Wo
 public sealed record ItemName(string Kind, string Id);
 
 /// <summary>What the base plan takes for a question that is not answered.</summary>
-public sealed record Assumption(Question Question, Value Value);
+public sealed record Assumption(Question Question, Value Value)
+{
+    /// <summary>The dated steps and the added lines that are in the base plan because of it, or whose number it gives.</summary>
+    public ImmutableArray<ItemName> Brings { get; init; } = [];
+}

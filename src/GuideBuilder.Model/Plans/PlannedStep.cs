@@ -51,6 +51,9 @@ public enum Decider
 
     /// <summary>It is done.</summary>
     Done,
+
+    /// <summary>A step that the readers of the edition are not told of.</summary>
+    Untold,
 }
 
 /// <summary>The sequence as a whole: when it can start and finish, the wished date and whether it can be met, the chain of steps that decides the finish, and the day on which supply is off.</summary>

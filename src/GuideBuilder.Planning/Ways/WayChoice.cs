@@ -6,8 +6,8 @@ namespace GuideBuilder.Planning.Ways;
 internal static class WayChoice
 {
     /// <summary>Every way with its state, in guidance order; its reason says whether it is what was wished for as well.</summary>
-    public static ImmutableArray<Planned<Way>> Ways(Guidance guidance, Lookup lookup) =>
-        [.. guidance.Ways.Select(w => Items.Plan(w, lookup) with { Because = Items.Reason(w.Head, Judge.Of(new Condition.AllOf([w.Head.AppliesIf, w.MeetsWishIf], w.Head.Place), lookup)) })];
+    public static ImmutableArray<Planned<Way>> Ways(ImmutableArray<Way> ways, Lookup lookup) =>
+        [.. ways.Select(w => Items.Plan(w, lookup) with { Because = Items.Reason(w.Head, Judge.Of(new Condition.AllOf([w.Head.AppliesIf, w.MeetsWishIf], w.Head.Place), lookup)) })];
 
     /// <summary>The wished way if it is not ruled out, else the first that meets the wish, else the first that may, else the first that is left, in guidance order; null when all are ruled out.</summary>
     public static Planned<Way>? Of(ImmutableArray<Planned<Way>> ways, string? wished) =>

@@ -34,6 +34,7 @@ internal sealed class HandbookReader(string fileName, ImmutableArray<string> lan
             fields.Node("imprint") is { } imprint ? new Sourced<string>(Values.Line(imprint, faults), imprint.Place) : null)
         {
             HasOwnId = fields.Has("id"),
+            PublicId = fields.Node("public-id") is { } id ? Checked(id) : null,
             Language = fields.Node("language") is { } language ? new Sourced<string>(Language(language), language.Place) : null,
         };
         fields.Close();
@@ -67,16 +68,10 @@ internal sealed class HandbookReader(string fileName, ImmutableArray<string> lan
     {
         if (fields.Node("id") is { } node)
         {
-            var given = Values.Single(node, faults);
-            if (given is not null && !IsHandbookId(given))
-            {
-                faults.Add(ReadingFaults.NotAHandbookId(node.Place, given, Ids.From(given, LongestId)));
-            }
-
-            return given ?? "";
+            return Checked(node) ?? "";
         }
 
-        if (edition == EditionKind.Public)
+        if (edition == EditionKind.Public && !fields.Has("public-id"))
         {
             faults.Add(ReadingFaults.PublicNeedsId(fields.Place));
         }
@@ -88,6 +83,17 @@ internal sealed class HandbookReader(string fileName, ImmutableArray<string> lan
         }
 
         return id;
+    }
+
+    private string? Checked(Node node)
+    {
+        var given = Values.Single(node, faults);
+        if (given is not null && !IsHandbookId(given))
+        {
+            faults.Add(ReadingFaults.NotAHandbookId(node.Place, given, Ids.From(given, LongestId)));
+        }
+
+        return given;
     }
 
     /// <summary>The id that a file's name makes.</summary>

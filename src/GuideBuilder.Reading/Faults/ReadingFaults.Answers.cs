@@ -28,7 +28,11 @@ internal static partial class ReadingFaults
 
     /// <summary>A public edition that would be known by its file's name. Example: <c>edition: public</c> without <c>id</c>.</summary>
     public static Fault PublicNeedsId(Place place) =>
-        Error("HB1056", place, "A public edition must not take its id from the name of the answers file.", "Write `id:` and a name that tells nobody who lives there.");
+        Error("HB1056", place, "A public edition must not take its id from the name of the answers file.", "Write `public-id:` (or `id:`) under `handbook`, a name that tells nobody who lives there.");
+
+    /// <summary>A public edition of a file of another edition, whose id was meant for those who live there. Example: <c>--edition public</c> over <c>{id: avebury-close, edition: householder}</c>.</summary>
+    public static Fault PublicIdNotGiven(Place place, string id) =>
+        Error("HB1141", place, $"The id `{Shown(id)}` was given to a private handbook, and a public edition prints its id on every page.", "Write `public-id:` under `handbook`, a name that tells nobody who lives there.");
 
     /// <summary>A file whose name makes no id. Example: <c>é.yaml</c>.</summary>
     public static Fault FileNameMakesNoId(Place place) =>

@@ -42,6 +42,10 @@ internal static partial class ReadingFaults
     public static Fault NotYourLine(Place place, string id, string party) =>
         Error("HB1129", place, $"`{Shown(id)}` belongs to `{party}`.", "An imprint may change its own lines only: those of the parties that it names.");
 
+    /// <summary>A turn of a works day that is given in days, or that is quicker than the guidance thinks possible. Example: <c>day-live-tests: {low: 0, likely: 0, high: 0, unit: hours}</c>.</summary>
+    public static Fault NotATurn(Place place, string id, decimal least) =>
+        Error("HB1142", place, $"`{Shown(id)}` is a turn of a works day.", Invariant($"Give its hours (unit: hours), and at the least {least:0.##}: the tests and the holds of the day hang on them."));
+
     /// <summary>Words with a template in an imprint. Example: <c>opening: "{{ answer … }}"</c>.</summary>
     public static Fault NoTemplateHere(Place place) =>
         Error("HB1130", place, "An imprint's words cannot hold a template.", "Write the words out.");

@@ -45,10 +45,22 @@ internal sealed class ImprintLines(Guidance guidance, Imprint imprint, FaultList
             }
 
             var takes = _desk.One(entry.Value, "a duration", f => new StepReader(_desk).OneDuration(f, Basis));
-            over = over with { Steps = over.Steps.Replace(step, step with { Takes = takes }) };
+            over = over with { Steps = over.Steps.Replace(step, step is { Meeting: not null, Hours: { } hours } ? step with { Hours = Turn(entry, takes, hours) } : step with { Takes = takes }) };
         }
 
         return over;
+    }
+
+    // A turn of a day is run on its hours, and tests and holds hang on them: no firm is quicker than the least that the guidance gives.
+    private ThreePoint Turn(Entry entry, Model.Duration own, ThreePoint guidance)
+    {
+        if (own.Unit == DayCount.Hours && own.Amount.Low >= guidance.Low)
+        {
+            return own.Amount;
+        }
+
+        faults.Add(ReadingFaults.NotATurn(entry.Value.Place, entry.Key.Text, guidance.Low));
+        return guidance;
     }
 
     private static Basis Basis { get; } = new([Imprint.SourceId], Mark.Judged, null, null);

@@ -75,6 +75,8 @@ internal static class BlockMakers
         ["imprint-closing"] = ImprintBlocks.Closing,
         ["imprint-terms"] = ImprintBlocks.Terms,
         ["in-our-price"] = ImprintBlocks.InPrice,
+        ["ours-to-be-priced"] = ImprintBlocks.ToBePriced,
+        ["price-rests-on"] = ImprintBlocks.RestsOn,
         ["done-by-others"] = ImprintBlocks.ByOthers,
         ["not-included"] = ImprintBlocks.NotIncluded,
         ["prices-hold"] = ImprintBlocks.PricesHold,

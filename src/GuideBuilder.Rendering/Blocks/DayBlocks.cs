@@ -78,12 +78,17 @@ internal static class DayBlocks
         [.. bindery.Read(planned.Mishap.WhatToDo), .. Make.Under(bindery, "mishap-who-pays", planned.Mishap.WhoPays, 2)],
         [Sides.Line(bindery, "left-next-day", bindery.Dates.Say(planned.NextDay))]);
 
-    /// <summary>The days on which crews meet, a line each; that none is fixed where none is, or not yet.</summary>
+    /// <summary>The days on which crews meet, a line each, and only the weeks where a day may not be fixed yet; that none is fixed where none is.</summary>
     internal static ImmutableArray<Block> Days(Bindery bindery)
     {
-        var days = bindery.Plan.Schedule.Meetings.Where(m => !m.IsHeld).Select(m => bindery.Labels.Compose("works-day-on", ("meeting", Phrase.Of(Title(bindery, m))), ("date", bindery.Dates.Range(m.Range)))).ToList();
+        var days = bindery.Plan.Schedule.Meetings.Select(m => m.IsHeld ? Weeks(bindery, m) : bindery.Labels.Compose("works-day-on", ("meeting", Phrase.Of(Title(bindery, m))), ("date", bindery.Dates.Range(m.Range)))).ToList();
         return days.Count == 0 ? [Make.Say(bindery, "works-day-open")] : Make.List(days);
     }
+
+    private static Phrase Weeks(Bindery bindery, MeetingDay meeting) => bindery.Labels.Compose(
+        "works-day-weeks", ("meeting", Phrase.Of(Title(bindery, meeting))), ("from", bindery.Dates.SayShort(Monday(meeting.Range.Early))), ("to", bindery.Dates.SayShort(Monday(meeting.Range.Late))));
+
+    private static LocalDate Monday(LocalDate day) => day.PlusDays(1).Previous(IsoDayOfWeek.Monday);
 
     private static string Title(Bindery bindery, MeetingDay meeting) => bindery.Guidance.Meetings.FirstOrDefault(m => m.Id == meeting.Meeting)?.Title.Words ?? meeting.Meeting;
 }

@@ -32,9 +32,24 @@ internal static class ImprintBlocks
     internal static ImmutableArray<Block> Terms(Bindery bindery) =>
         bindery.Guidance.Imprint is { Terms.IsEmpty: false } imprint ? bindery.Read(imprint.Terms) : [new Block.Prose(Phrase.Of(new Inline.Gap(bindery.Say("imprint-terms-blank"))))];
 
-    /// <summary>The lines of the firm's own parties that are added up.</summary>
-    internal static ImmutableArray<Block> InPrice(Bindery bindery) => Make.Grid(
-        bindery, "scope-ours-caption", ["column-line", "column-price"], Present(bindery).Where(c => IsOurs(bindery, c) && c.Added).Select(c => Make.Row(null, bindery.Link(c.Cost.Item.Id), Phrase.Of(bindery.Money(c.Gross)))));
+    /// <summary>The lines that the firm has priced itself, in its imprint or in a quotation.</summary>
+    internal static ImmutableArray<Block> InPrice(Bindery bindery) => Prices(bindery, "scope-ours-caption", "column-price", c => IsPriced(bindery, c));
+
+    /// <summary>The lines of the firm's own parties that it has not priced: the range is not its own.</summary>
+    internal static ImmutableArray<Block> ToBePriced(Bindery bindery) => Prices(bindery, "scope-unpriced-caption", "column-range-not-ours", c => !IsPriced(bindery, c));
+
+    /// <summary>What was taken where nobody has answered, as far as a line with the firm's price or a date of the plan rests on it.</summary>
+    internal static ImmutableArray<Block> RestsOn(Bindery bindery)
+    {
+        var ours = Present(bindery).Where(c => IsOurs(bindery, c) && c.Added && IsPriced(bindery, c)).Select(c => c.Cost.Item.Id)
+            .Concat(bindery.Plan.Steps.Where(s => s.Dates is not null).Select(s => s.Step.Item.Id)).ToFrozenSet(StringComparer.Ordinal);
+        return Make.Grid(
+            bindery,
+            "assumptions-caption",
+            ["column-question", "column-assumed", "column-rests-on-it"],
+            bindery.Plan.Assumptions.Select(a => (Taken: a, Items: a.Brings.Where(i => ours.Contains(i.Id)).ToList())).Where(a => a.Items.Count > 0)
+                .Select(a => Make.Row(null, bindery.Link(a.Taken.Question), Phrase.Of(bindery.Answers.Say(a.Taken.Value, a.Taken.Question)), Phrase.Join(", ", a.Items.Select(i => bindery.Link(i.Id))))));
+    }
 
     /// <summary>What others do, and who sends the bill.</summary>
     internal static ImmutableArray<Block> ByOthers(Bindery bindery) => Make.Grid(
@@ -65,6 +80,12 @@ internal static class ImprintBlocks
         consent.Gates is { } step && bindery.Items.Step(step)?.Dates is { } dates ? bindery.Dates.Say(dates.EarliestFinish) : bindery.ReadLine(consent.WhenNeeded);
 
     private static IEnumerable<PlannedCost> Present(Bindery bindery) => bindery.Plan.Costs.Where(c => c.Cost.IsPresent);
+
+    private static ImmutableArray<Block> Prices(Bindery bindery, string caption, string column, Func<PlannedCost, bool> which) => Make.Grid(
+        bindery, caption, ["column-line", column], Present(bindery).Where(c => IsOurs(bindery, c) && c.Added && which(c)).Select(c => Make.Row(null, bindery.Link(c.Cost.Item.Id), Phrase.Of(bindery.Money(c.Gross)))));
+
+    private static bool IsPriced(Bindery bindery, PlannedCost cost) =>
+        bindery.Guidance.Imprint?.OwnPrices.Contains(cost.Cost.Item.Id) == true || (cost.Quotation?.From is { } from && IsOurs(bindery, from));
 
     private static bool IsOurs(Bindery bindery, PlannedCost cost) => IsOurs(bindery, cost.Cost.Item.InvoicedBy);
 

@@ -81,7 +81,7 @@ internal static class ProspectBlocks
         Decider.OtherStart => "decided-other-start",
         Decider.Within => "decided-within",
         Decider.Given => "decided-given",
-        Decider.Done => null,
+        Decider.Done or Decider.Untold => null,
         _ => throw new UnreachableException(),
     };
 

@@ -56,7 +56,7 @@ internal static class ReasonBlocks
     private static Phrase Leaf(Bindery bindery, Leaf leaf) => leaf.Given switch
     {
         Given.Answered answered => bindery.Labels.Compose("leaf-answer", ("question", bindery.Words(answered.Question.Label)), ("answer", Phrase.Of(Said(bindery, answered)))),
-        Given.Derived derived => bindery.Labels.Compose("leaf-fact", ("fact", Fact(bindery, derived)), ("value", Phrase.Of(bindery.Answers.Of(derived) ?? bindery.Say("answer-unknown")))),
+        Given.Derived derived => bindery.Labels.Compose("leaf-fact", ("fact", Fact(bindery, derived)), ("value", Phrase.Of(bindery.Answers.Of(derived) ?? bindery.Say(bindery.May.Allows(derived) ? "answer-unknown" : "answer-kept-back")))),
         Given.Set set => bindery.Labels.Compose("leaf-fact", ("fact", Phrase.Of(bindery.Say($"fact-{set.Name.Replace('.', '-')}"))), ("value", Way(bindery, set))),
         _ => throw new UnreachableException(),
     };
@@ -66,8 +66,10 @@ internal static class ReasonBlocks
 
     private static Phrase Fact(Bindery bindery, Given.Derived fact) => bindery.Items.Find(fact.Name) is { } rule ? bindery.Words(rule.Title) : Phrase.Of(bindery.Say($"fact-{fact.Name.Replace('.', '-')}"));
 
+    // Of an answer that is kept back nobody is told whether there is one.
     private static string Said(Bindery bindery, Given.Answered answered) => answered.Standing switch
     {
+        _ when !bindery.Answers.MayPrint(answered.Question.Data) => bindery.Say("answer-kept-back"),
         Standing.Unknown => bindery.Say("answer-unknown"),
         Standing.NotAsked => bindery.Say("answer-not-asked"),
         _ => bindery.Answers.Of(answered) ?? bindery.Say("answer-kept-back"),

@@ -6,6 +6,9 @@ namespace GuideBuilder.Rendering.Collating;
 /// <summary>Reads the bytes of a bound folder as a browser would, trusting no model of its pages: errors of HTML, links, ids, headings, alternatives, what a template left behind, and size.</summary>
 public static class BookCheck
 {
+    /// <summary>The kind of a finding on how a page is written in HTML.</summary>
+    public const string Html = "html";
+
     // The largest page and the cover, in bytes as they are sent without compression.
     private const int MostBytes = 150_000;
     private const int MostOfCover = 60_000;
@@ -39,7 +42,7 @@ public static class BookCheck
         {
             if (problem is AngleSharp.Html.Dom.Events.HtmlErrorEvent error)
             {
-                found.Add(Error("html", Invariant($"{folder}/{name}:{error.Position.Line}:{error.Position.Column}"), error.Message));
+                found.Add(Error(Html, Invariant($"{folder}/{name}:{error.Position.Line}:{error.Position.Column}"), $"This is not right HTML: {error.Message}"));
             }
         };
         using var stream = new MemoryStream(bytes.ToArray());

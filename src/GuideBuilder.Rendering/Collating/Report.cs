@@ -8,11 +8,21 @@ public static class Report
 {
     private const int Format = 1;
 
-    /// <summary>A line a finding, errors first, under their kinds, with the count of each.</summary>
+    /// <summary>A line a finding, in the order in which a publisher would go about them: what must be put right, what somebody has to read first, and the rest; under their kinds, with the count of each.</summary>
     public static string Text(ImmutableArray<Finding> findings)
     {
         var text = new StringBuilder();
-        foreach (var kind in Sorted(findings).GroupBy(f => f.Kind, StringComparer.Ordinal))
+        Part(text, "To put right before anything is published", findings.Where(f => f.Severity == Severity.Error));
+        Part(text, "To be read by somebody who can judge it", findings.Where(f => f.Severity != Severity.Error && Unread.Is(f)));
+        Part(text, "To look at when the words are next edited", findings.Where(f => f.Severity != Severity.Error && !Unread.Is(f)));
+        return text.Append(Invariant($"{findings.Count(f => f.Severity == Severity.Error)} to put right, {findings.Count(f => f.Severity == Severity.Warning)} to look at.\n")).ToString();
+    }
+
+    private static void Part(StringBuilder text, string heading, IEnumerable<Finding> findings)
+    {
+        var kinds = Sorted([.. findings]).GroupBy(f => f.Kind, StringComparer.Ordinal).ToList();
+        text.Append(kinds.Count == 0 ? "" : heading + "\n");
+        foreach (var kind in kinds)
         {
             text.Append(Invariant($"{kind.Key} ({kind.Count()})\n"));
             foreach (var finding in kind)
@@ -20,8 +30,6 @@ public static class Report
                 text.Append(Invariant($"  {(finding.Severity == Severity.Error ? "error" : "look")}: {finding.Where}: {finding.What.ReplaceLineEndings(" ")}\n"));
             }
         }
-
-        return text.Append(Invariant($"{findings.Count(f => f.Severity == Severity.Error)} to put right, {findings.Count(f => f.Severity == Severity.Warning)} to look at.\n")).ToString();
     }
 
     /// <summary>The same as JSON in UTF-8.</summary>

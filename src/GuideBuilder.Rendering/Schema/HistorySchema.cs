@@ -16,6 +16,7 @@ internal static class HistorySchema
             json.WriteNumber("const", 1);
             json.WriteEndObject();
             Property(json, "id", () => Shapes.Text(json, Shapes.Id));
+            Property(json, "public-id", () => Shapes.Text(json, Shapes.Id));
             Property(json, "edition", () => Shapes.OneOf(json, Words<EditionKind>()));
             Property(json, "filled-in-by", () => Shapes.AnyWords(json));
             Property(json, "imprint", () => Shapes.AnyWords(json));

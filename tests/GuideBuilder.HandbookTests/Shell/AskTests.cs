@@ -8,8 +8,8 @@ public sealed class AskTests : IDisposable
     // The second home: a terrace in England, of which almost nothing is known.
     private static readonly string[] Typed =
     [
-        "1", "a terraced house", "3", "terrace", "don't know", "next", "", "next", "", "next", "", "next", "", "next", "",
-        "1", "1 2", "next", "", "0", "next", "", "next", "", "next", "", "next", "", "next", "", "next", "", "next", "",
+        "1", "a terraced house", "3", "terrace", "don't know", "section", "", "section", "", "section", "", "section", "", "section", "",
+        "1", "1 2", "section", "", "0", "section", "", "section", "", "section", "", "section", "", "section", "", "section", "", "section", "",
     ];
 
     private readonly Folder _folder = new();
@@ -23,7 +23,7 @@ public sealed class AskTests : IDisposable
 
         Assert.Equal((0, ""), (asked.Exit, asked.Errors));
         Assert.DoesNotContain('\u001B', asked.Output);
-        Assert.Contains("is not an option of `home.kind`", (await Tool.TypingAsync(["1", "teraced house"], "ask", _folder.At("other.yaml"), "--today", Handbooks.Today)).Output.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("is none of the answers.", (await Tool.TypingAsync(["1", "teraced house"], "ask", _folder.At("other.yaml"), "--today", Handbooks.Today)).Output.ReplaceLineEndings(" "), StringComparison.Ordinal);
         Assert.Equal(0, (await Handbooks.BindAsync(file, _folder.At("book"))).Exit);
         Assert.True(File.Exists(_folder.At("book", "index.html")));
     }

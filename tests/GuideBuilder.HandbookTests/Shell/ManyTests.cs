@@ -27,6 +27,24 @@ public sealed class ManyTests : IDisposable
     }
 
     [Fact]
+    public async Task Two_files_of_one_handbook_are_both_named_and_stop_nobody_else()
+    {
+        Put(3);
+        await BindAsync("out");
+        var written = File.ReadAllText(_folder.At("out", "home-2", "index.html"));
+        File.Copy(_folder.At("homes", "home-2.yaml"), _folder.At("homes", "a-copy.yaml"));
+        Put(4);
+
+        var run = await BindAsync("out");
+
+        Assert.Equal(1, run.Exit);
+        Assert.Contains("1 bound, 2 unchanged, 2 faulty, 0 removed", run.Output, StringComparison.Ordinal);
+        Assert.Equal(2, run.Errors.Split("HB4015").Length - 1);
+        Assert.Contains("a-copy.yaml and ", run.Errors, StringComparison.Ordinal);
+        Assert.Equal(written, File.ReadAllText(_folder.At("out", "home-2", "index.html")));
+    }
+
+    [Fact]
     public async Task What_is_unchanged_stays_and_what_is_gone_goes_but_for_files_of_others()
     {
         Put(3);
@@ -92,7 +110,7 @@ public sealed class ManyTests : IDisposable
         await BindAsync("private");
 
         Assert.Contains("Sitemap: https://charity.example/plans/sitemap.xml", File.ReadAllText(_folder.At("public", "robots.txt")), StringComparison.Ordinal);
-        Assert.Contains("<loc>https://charity.example/plans/home-1/</loc>", File.ReadAllText(_folder.At("public", "sitemap.xml")), StringComparison.Ordinal);
+        Assert.Contains("<loc>https://charity.example/plans/plan-1/</loc>", File.ReadAllText(_folder.At("public", "sitemap.xml")), StringComparison.Ordinal);
         Assert.DoesNotContain("noindex", File.ReadAllText(_folder.At("public", "index.html")), StringComparison.Ordinal);
         Assert.DoesNotContain("Elm Row", string.Concat(All("public").Values), StringComparison.Ordinal);
         Assert.Contains("1 Elm Row", File.ReadAllText(_folder.At("private", "index.html")), StringComparison.Ordinal);
@@ -148,7 +166,7 @@ public sealed class ManyTests : IDisposable
     {
         for (var i = 1; i <= count; i++)
         {
-            _folder.Put($"homes/home-{i}.yaml", $"handbook: {{format: 1, id: home-{i}}}\nhome: {{nation: england, kind: semi, address: {i} Elm Row}}\nwish: {{moves: [cutout, meter]}}\n");
+            _folder.Put($"homes/home-{i}.yaml", $"handbook: {{format: 1, id: home-{i}, public-id: plan-{i}}}\nhome: {{nation: england, kind: semi, address: {i} Elm Row}}\nwish: {{moves: [cutout, meter]}}\n");
         }
     }
 

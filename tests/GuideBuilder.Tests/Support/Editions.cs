@@ -3,6 +3,7 @@ using System.Text;
 using GuideBuilder.Model;
 using GuideBuilder.Planning;
 using GuideBuilder.Planning.Derived;
+using GuideBuilder.Planning.Withholding;
 using GuideBuilder.Reading;
 using GuideBuilder.Rendering;
 using NodaTime;
@@ -28,7 +29,7 @@ internal static class Editions
             .Then(a => FactDeriver.Derive(a, guidance))
             .Then(f => Planner.Plan(f, guidance, new(today ?? Home.Today, Occasion.DefaultSeed, edition), new(Trials, Trials, -1)));
         Findings.AreNone(plan.Faults.Where(f => f.Severity == Severity.Error).Select(f => f.ToString()));
-        return plan.Value!;
+        return edition is EditionKind.Householder or EditionKind.Public ? plan.Value! : ToldPlan.Of(plan.Value!, EditionAnswers.Printed(answers, guidance, edition), guidance);
     }
 
     /// <summary>The handbook of an edition.</summary>
@@ -50,6 +51,18 @@ internal static class Editions
     {
         ByName = answers.ByName.Values.Select(g => g.Standing == Standing.Known && which(g.Question) ? g with { Value = other(g.Question) } : g).ToFrozenDictionary(g => g.Name, StringComparer.Ordinal),
     };
+
+    /// <summary>The answers with this one given, whatever stood there.</summary>
+    public static AnswerSet Answered(this AnswerSet answers, Question question, Value value) =>
+        answers with { ByName = answers.ByName.Values.Select(g => g.Question == question ? g with { Standing = Standing.Known, Value = value } : g).ToFrozenDictionary(g => g.Name, StringComparer.Ordinal) };
+
+    /// <summary>The answers with these questions unknown.</summary>
+    public static AnswerSet Without(this AnswerSet answers, IReadOnlyCollection<string> questions) =>
+        answers with { ByName = answers.ByName.Values.Select(g => questions.Contains(g.Name) ? new Given.Answered(g.Question, Standing.Unknown, null, null) : g).ToFrozenDictionary(g => g.Name, StringComparer.Ordinal) };
+
+    /// <summary>The answered questions that an edition may not print.</summary>
+    public static IReadOnlyCollection<string> Withheld(this AnswerSet answers, EditionKind edition) =>
+        [.. answers.ByName.Values.Where(g => g.Standing == Standing.Known && !Disclosure.Most(edition).Contains(g.Question.Data)).Select(g => g.Name)];
 
     /// <summary>Another value for a question than the one it has: another option, another day, another word.</summary>
     public static Value Other(this AnswerSet answers, Question question) => question.Kind switch

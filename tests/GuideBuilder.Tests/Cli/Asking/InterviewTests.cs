@@ -58,7 +58,7 @@ public sealed class InterviewTests
     }
 
     [Fact]
-    public void Without_an_answer_nothing_is_saved() => Assert.Null(Session.Of("", "next", "later").Saved);
+    public void Without_an_answer_nothing_is_saved() => Assert.Null(Session.Of("", "section", "later").Saved);
 
     [Theory]
     [InlineData("2", "semi")]
@@ -77,8 +77,8 @@ public sealed class InterviewTests
     }
 
     [Theory]
-    [InlineData("castle", "The options are")]
-    [InlineData("semy", "Did you mean `semi`?")]
+    [InlineData("castle", "Type a number from 0 to 11, or the words beside it.")]
+    [InlineData("semy", "Did you mean 2, A semi-detached house?")]
     [InlineData("12", "Type a number from 0 to 11.")]
     public void A_wrong_line_is_told_what_would_be_right_and_the_question_stays(string line, string right)
     {
@@ -100,10 +100,36 @@ public sealed class InterviewTests
     [Fact]
     public void One_can_go_back_forward_and_to_any_question_of_the_section()
     {
-        var session = Session.Of("england", "semi", "back", "back", "", "terrace", "go 3", "1954", "back", "1960", "next", "2", "flat", "later");
+        var session = Session.Of("england", "semi", "back", "back", "", "terrace", "go 3", "1954", "back", "1960", "section", "2", "flat", "later");
 
         Assert.Contains("  kind: flat\n", AnswersFiles.Text(session.Saved!), StringComparison.Ordinal);
         Assert.Contains("  built: 1960\n", AnswersFiles.Text(session.Saved!), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Next_is_the_next_question_and_back_from_the_end_leads_to_where_one_was()
+    {
+        var next = Session.Of("england", "next", "1954", "later");
+        var back = Session.Of("england", "section", "back", "flat", "later");
+
+        Assert.Contains("  built: 1954\n", AnswersFiles.Text(next.Saved!), StringComparison.Ordinal);
+        Assert.Contains("  kind: flat\n", AnswersFiles.Text(back.Saved!), StringComparison.Ordinal);
+        Assert.Contains("of its questions have no answer yet.", back.Shown, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Nothing_changes_only_where_the_range_stays_as_well()
+    {
+        var shown = Session.Of("england", "semi", "1954", "owner", "later").Shown;
+        var lines = shown.Split('\n').Where(l => l.Contains("Roughly from", StringComparison.Ordinal)).ToList();
+
+        Assert.True(lines.Count >= 3);
+        for (var i = 1; i < lines.Count; i++)
+        {
+            var moved = lines[i][lines[i].IndexOf("Roughly", StringComparison.Ordinal)..] != lines[i - 1][lines[i - 1].IndexOf("Roughly", StringComparison.Ordinal)..];
+            Assert.Equal(moved, lines[i].Contains("moves the range", StringComparison.Ordinal));
+            Assert.False(moved && lines[i].Contains("nothing in the plan", StringComparison.Ordinal));
+        }
     }
 
     [Fact]
@@ -111,8 +137,8 @@ public sealed class InterviewTests
     {
         var file = AnswersFiles.Of("handbook: {format: 1, id: home}\nhome: {nation: england}\nintake: {service: overhead}\nwish: {moves: none, overhead-becomes: stays-overhead}\n");
         var service = Session.GoTo(file, "intake.service");
-        var away = Session.From(file, "next", "", "next", "", service, "underground", "later");
-        var back = Session.From(file, "next", "", "next", "", service, "underground", "back", "overhead", "later");
+        var away = Session.From(file, "section", "", "section", "", service, "underground", "later");
+        var back = Session.From(file, "section", "", "section", "", service, "underground", "back", "overhead", "later");
 
         Assert.Contains("Not asked any longer, and left out of the file: What the overhead line becomes.", away.Shown, StringComparison.Ordinal);
         Assert.DoesNotContain("overhead-becomes", AnswersFiles.Text(away.Saved!), StringComparison.Ordinal);
@@ -156,8 +182,8 @@ public sealed class InterviewTests
     public void The_words_of_commands_can_be_answers_between_quotes()
     {
         var detail = Content.Guidance.Questions.Single(q => q.Name == "people.name");
-        var asked = Session.Of("england", "next", "").Filling.Asked("people");
-        var session = Session.Of("england", "next", "", $"go {asked.IndexOf(detail) + 1}", "\"back\"", "later");
+        var asked = Session.Of("england", "section", "").Filling.Asked("people");
+        var session = Session.Of("england", "section", "", $"go {asked.IndexOf(detail) + 1}", "\"back\"", "later");
 
         Assert.Equal(new Value.Words("back"), session.Filling.AnswerTo(detail)!.Value);
     }
@@ -165,7 +191,7 @@ public sealed class InterviewTests
     [Fact]
     public void A_character_that_no_file_may_hold_is_refused()
     {
-        var session = Session.Of("england", "next", "", "go 1", "a\u202Eb", "later");
+        var session = Session.Of("england", "section", "", "go 1", "a\u202Eb", "later");
 
         Assert.Contains("U+202E", session.Shown, StringComparison.Ordinal);
     }

@@ -69,13 +69,44 @@ public sealed class ImprintReaderTests
         Assert.Contains(WithLogo(picture).Faults, f => f.Code == "HB1131");
     }
 
+    [Theory]
+    [InlineData("{low: 0, likely: 0, high: 0, unit: hours}")]
+    [InlineData("{low: 0.25, likely: 1, high: 2, unit: hours}")]
+    [InlineData("{low: 1, likely: 1, high: 1, unit: working days}")]
+    public void A_turn_of_a_day_takes_hours_and_is_no_quicker_than_the_guidance_thinks_possible(string takes) =>
+        Assert.Contains(Laid(takes).Faults, f => f.Code == "HB1142");
+
+    [Fact]
+    public void The_hours_that_a_firm_gives_for_its_turn_are_those_of_the_day()
+    {
+        var laid = Laid("{low: 2, likely: 2.5, high: 3, unit: hours}").Value!;
+
+        Assert.Equal(ThreePoint.Of(2m, 2.5m, 3m), laid.Steps.Single(s => s.Id == "day-live-tests").Hours);
+        Assert.Equal(Content.Guidance.Steps.Single(s => s.Id == "day-joint").Hours, laid.Steps.Single(s => s.Id == "day-joint").Hours);
+    }
+
+    private static Staged<Guidance> Laid(string takes) =>
+        ImprintReader.Over(Content.Guidance, new("ours.yaml", Encoding.UTF8.GetBytes(Firm + "durations:\n  day-live-tests: " + takes + "\n")), null);
+
     [Fact]
     public void The_customers_edition_needs_an_imprint() =>
         Assert.Contains(EditionAnswers.Of(Editions.Demo, Content.Guidance, EditionKind.Customer).Faults, f => f.Code == "HB1126");
 
     [Fact]
     public void The_public_edition_needs_an_id_of_its_own() =>
-        Assert.Contains(EditionAnswers.Of(Editions.Demo with { Handbook = Editions.Demo.Handbook with { HasOwnId = false } }, Content.Guidance, EditionKind.Public).Faults, f => f.Code == "HB1056");
+        Assert.Contains(EditionAnswers.Of(Editions.Demo with { Handbook = Editions.Demo.Handbook with { HasOwnId = false, PublicId = null } }, Content.Guidance, EditionKind.Public).Faults, f => f.Code == "HB1056");
+
+    [Fact]
+    public void The_id_of_a_private_handbook_does_not_become_public_by_itself()
+    {
+        var (home, guidance) = (Editions.Demo with { Handbook = Editions.Demo.Handbook with { PublicId = null } }, Content.Guidance);
+        var (named, published) = (home with { Handbook = home.Handbook with { PublicId = "a-semi" } }, home with { Handbook = home.Handbook with { Edition = EditionKind.Public } });
+
+        Assert.Contains(EditionAnswers.Of(home, guidance, EditionKind.Public).Faults, f => f.Code == "HB1141");
+        Assert.Equal("a-semi", EditionAnswers.Of(named, guidance, EditionKind.Public).Value!.Handbook.Id);
+        Assert.Equal("avebury-close", EditionAnswers.Of(published, guidance, EditionKind.Public).Value!.Handbook.Id);
+        Assert.Equal("avebury-close", EditionAnswers.Of(named, guidance, EditionKind.Householder).Value!.Handbook.Id);
+    }
 
     [Fact]
     public void Health_is_printed_after_consent_only() => SmallGuidance.Finds("disclosure.yaml", "- «{id: application, may-print: [health]}»\n", "HB1127");

@@ -94,6 +94,16 @@ public sealed class CollatingTests
         Findings.AreNone(BookCheck.Of("book", [.. Support.Editions.Bind(Support.Editions.Demo, EditionKind.Customer).Files.Select(f => (f.Name, f.Bytes))]).Where(f => f.Severity == Severity.Error).Select(f => $"{f.Kind} {f.Where}: {f.What}"));
 
     [Fact]
+    public void Who_is_about_to_publish_puts_right_first_what_nobody_has_read()
+    {
+        ImmutableArray<Finding> found = [new(Severity.Warning, "caution-not-reviewed", "hazard a", "Unread."), new(Severity.Warning, "source-from-memory", "source b", "From memory."), new(Severity.Warning, "reading-grade", "page c", "Hard.")];
+
+        Assert.Equal(["caution-not-reviewed"], Unread.ToBePutRight(found).Where(f => f.Severity == Severity.Error).Select(f => f.Kind));
+        Assert.Matches("^To be read by somebody who can judge it\ncaution-not-reviewed [^$]*source-from-memory [^$]*To look at when the words are next edited\nreading-grade ", Report.Text(found));
+        Assert.StartsWith("To put right before anything is published\ncaution-not-reviewed (1)\n  error: ", Report.Text(Unread.ToBePutRight(found)), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Words_that_are_missing_in_a_language_are_counted()
     {
         var translated = Content.Guidance with { Language = new("cy", Sample.Text("Cymraeg"), null) };

@@ -29,7 +29,28 @@ public sealed class CustomerTests
         Assert.Contains("from Rushlight Electrical (an invented firm)", Book.File("how-this-was-worked-out.html"), StringComparison.Ordinal);
     }
 
-    // What the edition may not know counts as unknown, and unknown answers only ever add.
+    [Fact]
+    public void Under_a_firms_price_stands_only_what_the_firm_has_priced()
+    {
+        var scope = Book.File("scope.html");
+        var (ours, unpriced, others) = (scope.IndexOf("In our price", StringComparison.Ordinal), scope.IndexOf("Ours, to be priced", StringComparison.Ordinal), scope.IndexOf("Done by others", StringComparison.Ordinal));
+
+        Assert.Contains("#electrician-tails\"", scope[ours..unpriced], StringComparison.Ordinal);
+        Assert.DoesNotContain("#building-control-fee\"", scope[ours..unpriced], StringComparison.Ordinal);
+        Assert.DoesNotContain("#electrician-standby\"", scope[ours..unpriced], StringComparison.Ordinal);
+        Assert.Contains("#electrician-inspection\"", scope[unpriced..others], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_price_rests_on_nothing_that_the_customer_has_answered_or_that_the_plan_does_not_take()
+    {
+        var scope = Book.File("scope.html");
+        string[] answeredOrNotTaken = ["Medical equipment", "Stairlift", "Animals in a building", "Notice to cancel", "Voltage of lines nearby"];
+
+        Findings.AreNone(answeredOrNotTaken.Where(w => scope[scope.IndexOf("What this rests on", StringComparison.Ordinal)..].Contains(w, StringComparison.Ordinal)));
+    }
+
+    // What the edition may not print may apply, and what may apply is a caution too.
     [Fact]
     public void An_imprint_takes_no_caution_away()
     {
