@@ -7,7 +7,9 @@ internal static class CoverBlocks
 {
     private const int ActionsShown = 3;
 
-    private static readonly ImmutableArray<(string Label, string Answer)> WishAnswers = [("wish-detail", "wish.detail"), ("wish-moves", "wish.moves"), ("wish-reason", "wish.reason")];
+    private const string Moves = "wish-moves";
+
+    private static readonly ImmutableArray<(string Label, string Answer)> WishAnswers = [("wish-detail", "wish.detail"), (Moves, "wish.moves"), ("wish-reason", "wish.reason")];
 
     private static readonly ImmutableArray<string> Emergencies = ["network-emergency", "emergency-services", "gas-emergency", "supplier-meter-emergency", "independent-network-emergency"];
 
@@ -18,9 +20,13 @@ internal static class CoverBlocks
         var follows = bindery.Labels.Compose(way.State == ItemState.Settled ? "wish-settled" : "wish-open", ("way", bindery.Link(way.Item.Id)));
         var said = WishAnswers.Select(w => (w.Label, Answer: bindery.Plan.Answers.ByName.TryGetValue(w.Answer, out var given) ? bindery.Answers.Of(given) : null))
             .Where(w => w.Answer is not null)
-            .Select(w => Phrase.Of(bindery.Say(w.Label, ("answer", w.Label == "wish-detail" ? w.Answer!.TrimEnd('.') : Inside(w.Answer!)))));
+            .Select(w => Phrase.Of(w.Label == Moves && MovesNothing(bindery) ? bindery.Say("wish-moves-nothing") : bindery.Say(w.Label, ("answer", w.Label == "wish-detail" ? w.Answer!.TrimEnd('.') : Inside(w.Answer!)))));
         return [new Block.Prose(Phrase.Join(" ", said.Append(follows)))];
     }
+
+    /// <summary>Whether the household has said that nothing is to move.</summary>
+    internal static bool MovesNothing(Bindery bindery) =>
+        bindery.Plan.Answers.ByName.TryGetValue("wish.moves", out var moves) && moves is { Standing: Standing.Known, Value: Value.Several { Ids.IsEmpty: true } };
 
     /// <summary>The next three steps of the household, else of anybody, with dates and a letter each.</summary>
     internal static ImmutableArray<Block> NextActions(Bindery bindery)

@@ -14,7 +14,7 @@ internal static class FigureBlocks
             new Block.Definitions(
             [
                 Cost(bindery),
-                One(bindery, "figure-finish", Finish(bindery)),
+                One(bindery, CoverBlocks.MovesNothing(bindery) ? "figure-finish-stays" : "figure-finish", Finish(bindery)),
                 One(bindery, "figure-off-supply", OffSupply(bindery)),
                 One(bindery, "figure-own-hours", Phrase.Of(bindery.Ranges.Hours(Figures.Whole(plan.Schedule.HouseholdHours)))),
             ]),

@@ -9,6 +9,9 @@ internal static class CostRange
     private const int LinesDrawn = 12;
     private const decimal RowHeight = 34;
 
+    // Right of the longest bar, for its figures.
+    private const decimal FiguresWidth = 100;
+
     /// <summary>The whole as a range, its largest lines as bars on one scale, and a table of those.</summary>
     internal static ImmutableArray<Block> Of(Bindery bindery)
     {
@@ -35,7 +38,7 @@ internal static class CostRange
     private static Picture Draw(ImmutableArray<(string Name, ThreePoint Amount)> rows, Unit currency)
     {
         var sketch = new Sketch();
-        var scale = (Sketch.Width - 10) / rows.Max(r => r.Amount.High);
+        var scale = (Sketch.Width - FiguresWidth - 4) / rows.Max(r => r.Amount.High);
         for (var i = 0; i < rows.Length; i++)
         {
             var (name, amount) = rows[i];
@@ -45,8 +48,7 @@ internal static class CostRange
             var (low, likely, high) = (4 + (amount.Low * scale), 4 + (amount.Likely * scale), 4 + (amount.High * scale));
             sketch.Line(low, top + 23, high, top + 23, i == 0 ? "thick" : "line").Line(low, top + 18, low, top + 28).Line(high, top + 18, high, top + 28);
             sketch.Dot(likely, top + 23, 4, "solid");
-            var atRight = high < Sketch.Width - 100;
-            sketch.Say(atRight ? high + 8 : Math.Max(2, low - 8), top + 27, $"{Figures.Rough(amount.Low, currency)}–{Figures.Rough(amount.High, currency)}", "small", atRight || low < 100 ? Anchoring.Start : Anchoring.End);
+            sketch.Say(high + 8, top + 27, $"{Figures.Rough(amount.Low, currency)}–{Figures.Rough(amount.High, currency)}", "small");
         }
 
         return sketch.Finish(rows.Length * RowHeight);

@@ -34,6 +34,20 @@ internal static class PageScripts
         }
         """;
 
+    /// <summary>Words smaller than 18 points, but for those in drawings, whose tables say the same.</summary>
+    public const string Small = """
+        () => {
+          const found = new Set();
+          const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+          while (walker.nextNode()) {
+            const e = walker.currentNode.parentElement;
+            const size = parseFloat(getComputedStyle(e).fontSize);
+            if (walker.currentNode.data.trim() && !e.closest('svg, script, .unseen') && e.getClientRects().length > 0 && size < 23.99) { found.add(size + ' ' + e.localName + '.' + e.className + ' in ' + e.parentElement.localName + '.' + e.parentElement.className); }
+          }
+          return [...found];
+        }
+        """;
+
     /// <summary>What is wider or, where it must not be divided, higher than the sheet that it is printed on: 170 by 257 mm between the margins.</summary>
     public const string OffTheSheet = """
         () => {

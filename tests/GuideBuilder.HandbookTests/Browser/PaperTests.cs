@@ -1,3 +1,4 @@
+using System.IO.Compression;
 using System.Text;
 using System.Text.RegularExpressions;
 using GuideBuilder.HandbookTests.Support;
@@ -73,12 +74,61 @@ public sealed partial class PaperTests(Handbooks handbooks, Chromium chromium)
         where fatal.Length == 0 || !words.Contains(title, StringComparison.Ordinal)
         select $"{home}/{edition}: {title}");
 
+    [Fact]
+    public async Task Each_printed_sheet_bears_its_number()
+    {
+        var numbered = await PrintAsync("");
+        var bare = await PrintAsync("@page { @top-right { content: none } }");
+
+        Assert.True(PageOfPdf().Count(numbered) > 1);
+        Assert.InRange(Lines(numbered) - Lines(bare), PageOfPdf().Count(numbered), int.MaxValue);
+    }
+
+    [Fact]
+    public async Task No_word_of_the_large_print_is_smaller_than_18_points()
+    {
+        var found = new List<string>();
+        foreach (var name in handbooks.PagesOf(Handbooks.Homes[0]).Where(p => p.StartsWith("large-print", StringComparison.Ordinal)))
+        {
+            var page = await OpenAsync(Handbooks.Homes[0], name);
+            await page.EmulateMediaAsync(new() { Media = Media.Print });
+            found.AddRange(await page.EvaluateAsync<string[]>(PageScripts.Small));
+            await page.Context.CloseAsync();
+        }
+
+        Findings.AreNone(found.Distinct());
+    }
+
+    private async Task<string> PrintAsync(string more)
+    {
+        var page = await OpenAsync(Handbooks.Homes[0], "short-edition.html");
+        await page.EvaluateAsync("more => { const sheet = new CSSStyleSheet(); sheet.replaceSync(more); document.adoptedStyleSheets = [sheet]; }", more);
+        var pdf = Encoding.Latin1.GetString(await page.PdfAsync(new() { PreferCSSPageSize = true }));
+        await page.Context.CloseAsync();
+        return pdf;
+    }
+
+    // How often a text is shown in the pages of a document.
+    private static int Lines(string pdf) => StreamOfPdf().Matches(pdf).Select(m => Inflated(m.Groups[1].Value)).Where(t => t.Contains("BT\n", StringComparison.Ordinal)).Sum(t => ShowsText().Count(t));
+
+    private static string Inflated(string stream)
+    {
+        using var text = new StreamReader(new ZLibStream(new MemoryStream(Encoding.Latin1.GetBytes(stream)), CompressionMode.Decompress), Encoding.Latin1);
+        return text.ReadToEnd();
+    }
+
     private async Task<IPage> OpenAsync(string home, string name)
     {
         var page = await chromium.NewPageAsync();
         await page.GotoAsync("file://" + Path.Combine(handbooks.Of(home), name));
         return page;
     }
+
+    [GeneratedRegex(@"/Filter /FlateDecode[^>]*>>\s*stream\r?\n(.*?)\r?\nendstream", RegexOptions.Singleline)]
+    private static partial Regex StreamOfPdf();
+
+    [GeneratedRegex(@"\bT[jJ]\b")]
+    private static partial Regex ShowsText();
 
     [GeneratedRegex(@"/Type /Page\b")]
     private static partial Regex PageOfPdf();

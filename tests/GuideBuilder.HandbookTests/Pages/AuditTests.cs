@@ -51,10 +51,11 @@ public sealed class AuditTests(Handbooks handbooks)
     public void Every_link_within_a_handbook_leads_somewhere() => Findings.AreNone(
         from home in Handbooks.Homes
         let ids = handbooks.PagesOf(home).ToDictionary(page => page, page => Ids(home, page), StringComparer.Ordinal)
+        let files = Directory.EnumerateFiles(handbooks.Of(home)).Select(path => Path.GetFileName(path)!).ToHashSet(StringComparer.Ordinal)
         from page in ids.Keys
         from link in handbooks.Parsed(home, page).QuerySelectorAll("[href],[src]")
         let address = link.GetAttribute("href") ?? link.GetAttribute("src")!
-        where !IsOutside(address) && !Resolves(home, page, address, ids)
+        where !IsOutside(address) && !Resolves(page, address, files, ids)
         select $"{home}/{page}: {address}");
 
     [Fact]
@@ -73,11 +74,10 @@ public sealed class AuditTests(Handbooks handbooks)
         new[] { "https:", "http:", "mailto:", "tel:" }.Any(scheme => address.StartsWith(scheme, StringComparison.Ordinal));
 
     // Exact letter case, because the disk of the next reader may care.
-    private bool Resolves(string home, string page, string address, Dictionary<string, HashSet<string>> ids)
+    private static bool Resolves(string page, string address, HashSet<string> files, Dictionary<string, HashSet<string>> ids)
     {
         var (file, fragment) = address.Split('#', 2) is [var name, var part] ? (name, part) : (address, null);
         var target = file.Length == 0 ? page : file;
-        var stands = Directory.EnumerateFiles(handbooks.Of(home)).Any(path => Path.GetFileName(path) == target);
-        return stands && (fragment is null || (ids.TryGetValue(target, out var known) && known.Contains(fragment)));
+        return files.Contains(target) && (fragment is null || (ids.TryGetValue(target, out var known) && known.Contains(fragment)));
     }
 }
