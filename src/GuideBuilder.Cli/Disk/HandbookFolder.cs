@@ -91,6 +91,7 @@ internal static class HandbookFolder
             Put(fresh, name, bytes);
         }
 
+        Settled.Wait(fresh, [BoundFiles.Name, .. files.Select(f => f.Name)]);
         foreach (var name in Targets.Foreign(target))
         {
             Strangers.Bring(Path.Combine(target, name), Path.Combine(fresh, name));
@@ -115,6 +116,5 @@ internal static class HandbookFolder
     {
         using var stream = new FileStream(Path.Combine(folder, name), FileMode.CreateNew, FileAccess.Write, FileShare.None);
         stream.Write(bytes.Span);
-        stream.Flush(flushToDisk: true);
     }
 }

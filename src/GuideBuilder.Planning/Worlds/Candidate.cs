@@ -34,7 +34,14 @@ internal static class Candidates
     {
         var all = weighted.ToArray();
         var sum = all.Sum(c => c.Share);
-        var taken = Math.Max(0, Array.FindIndex(all, c => c.Assumed));
+        var taken = Taken(all);
         return [.. all.Select((c, i) => new Candidate(c.Value, sum > 0 ? c.Share / sum : 1d / all.Length, i == taken))];
+    }
+
+    // What cannot be in this home, because its share is nothing there, is not assumed either: the likeliest is.
+    private static int Taken(Candidate[] all)
+    {
+        var assumed = Math.Max(0, Array.FindIndex(all, c => c.Assumed));
+        return all[assumed].Share > 0 ? assumed : Array.FindIndex(all, c => c.Share == all.Max(a => a.Share));
     }
 }

@@ -24,7 +24,7 @@ internal static class HazardPanels
                 Signal(bindery, signs[0].Word),
                 1,
                 Phrase.Join("; ", signs.Select(h => bindery.Link(h.Id))),
-                [new Block.Prose(bindery.Labels.Compose("stop-notice", ("number", WorstHazards.EmergencyNumber(bindery))))]),
+                [new Block.Prose(bindery.Labels.Compose("stop-notice", WorstHazards.Numbers(bindery)))]),
         ];
     }
 

@@ -34,8 +34,10 @@ internal static class WorstHazards
         return [.. WhoseHands.SelectMany(label => Make.Under(bindery, label, Make.List(sorted[label])))];
     }
 
-    /// <summary>The number to ring for the network; empty where the nation has none.</summary>
-    internal static Phrase EmergencyNumber(Bindery bindery) => bindery.Plan.Nation.Bodies.GetValueOrDefault("network-emergency") is { } number ? bindery.Words(number) : Phrase.Empty;
+    /// <summary>The numbers to ring, as a label asks for them: for fire and life, and for the network; empty where the nation has none.</summary>
+    internal static (string Name, Phrase Value)[] Numbers(Bindery bindery) => [("life", Number(bindery, "emergency-services")), ("number", Number(bindery, "network-emergency"))];
+
+    private static Phrase Number(Bindery bindery, string body) => bindery.Plan.Nation.Bodies.GetValueOrDefault(body) is { } number ? bindery.Words(number) : Phrase.Empty;
 
     // What stands before all else, the stop signs for which nobody has looked, and the rest; each worst first.
     private static (IEnumerable<Hazard> First, ImmutableArray<Hazard> Unseen, IEnumerable<Hazard> Others) Sorted(Bindery bindery)
@@ -56,7 +58,7 @@ internal static class WorstHazards
         new(null, signs[0].Word, HazardPanels.Signal(bindery, signs[0].Word), 1, Phrase.Of(bindery.Say("signs-unseen")), [new Block.Prose(LookFor(bindery, signs))]);
 
     private static Phrase LookFor(Bindery bindery, ImmutableArray<Hazard> signs) =>
-        bindery.Labels.Compose("signs-look-for", ("signs", Phrase.Join("; ", signs.Select(h => bindery.Link(h.Id)))), ("number", EmergencyNumber(bindery)));
+        bindery.Labels.Compose("signs-look-for", [("signs", Phrase.Join("; ", signs.Select(h => bindery.Link(h.Id)))), .. Numbers(bindery)]);
 
     private static Phrase Strong(Bindery bindery, SignalWord word) => Phrase.Of(new Inline.Strong(Phrase.Of(HazardPanels.Signal(bindery, word)))) + Phrase.Of(" ");
 

@@ -101,7 +101,7 @@ public static class Catalogue
 
         var html = new HtmlWriter();
         html.Open("div", ("class", "grid")).Open("table").Line().Open("thead").Open("tr");
-        foreach (var head in new[] { "column-customer", "column-way", "column-edition", "column-bound-on", "column-works-day", "column-needed-by" })
+        foreach (var head in new[] { "column-customer", "column-way", "column-edition" })
         {
             html.Open("th", ("scope", "col")).Text(labels.Say(head)).Close();
         }
@@ -112,14 +112,21 @@ public static class Catalogue
             var way = guidance.Ways.FirstOrDefault(w => w.Id == line.About.Way);
             html.Open("tr").Open("th", ("scope", "row")).Open("a", ("href", $"{line.Id}/index.html")).Text(line.About.For.Length == 0 ? line.Id : $"{line.About.For} ({line.Id})").Close().Close();
             html.Open("td").Text(way is null ? line.About.Way : labels.Mark(way.Title)).Close();
-            html.Open("td").Text(labels.Say($"edition-{line.About.Edition.ToString().ToLowerInvariant()}")).Close();
-            html.Open("td").Text(Day(labels, line.About.Days.Bound)).Close();
-            html.Open("td").Text(line.About.Days.IsHeld ? labels.Say("date-held") : Day(labels, line.About.Days.Work)).Close();
-            html.Open("td").Text(Day(labels, line.About.Days.NeededBy)).Close().CloseLine();
+            html.Open("td").Text(labels.Say($"edition-{line.About.Edition.ToString().ToLowerInvariant()}"));
+            foreach (var (label, says) in Days(labels, line.About.Days))
+            {
+                html.Void("br").Text($"{labels.Say(label)}: {says}");
+            }
+
+            html.Close().CloseLine();
         }
 
         return html.CloseLine().CloseLine().CloseLine().ToString();
     }
+
+    // In one cell, so that the list fits a phone.
+    private static (string Label, string Says)[] Days(Phrases labels, BookDays days) =>
+        [("column-bound-on", Day(labels, days.Bound)), ("column-works-day", days.IsHeld ? labels.Say("date-held") : Day(labels, days.Work)), ("column-needed-by", Day(labels, days.NeededBy))];
 
     private static string Day(Phrases labels, LocalDate? day) => day is { } known ? new Dates(labels, null).Short(known) : labels.Say("date-open");
 

@@ -58,6 +58,7 @@ BY_DESCRIPTOR(ssize_t, write, (int fd, const void *from, size_t n), TYPES(int, c
 BY_DESCRIPTOR(ssize_t, pwrite, (int fd, const void *from, size_t n, off_t at), TYPES(int, const void *, size_t, off_t), (fd, from, n, at))
 BY_DESCRIPTOR(ssize_t, pwrite64, (int fd, const void *from, size_t n, off64_t at), TYPES(int, const void *, size_t, off64_t), (fd, from, n, at))
 BY_DESCRIPTOR(int, fsync, (int fd), TYPES(int), (fd))
+BY_DESCRIPTOR(int, syncfs, (int fd), TYPES(int), (fd))
 BY_DESCRIPTOR(int, fchmod, (int fd, mode_t mode), TYPES(int, mode_t), (fd, mode))
 
 #define BY_NAME(name, removes, declared, types, given) \

@@ -1,10 +1,11 @@
+using System.Text.RegularExpressions;
 using GuideBuilder.Model;
 using GuideBuilder.Tests.Support;
 
 namespace GuideBuilder.Tests.Cases;
 
 /// <summary>While a stop sign stands the book suspends the plan: it is rung about first, and nothing else is to be done, dated or counted.</summary>
-public sealed class StopSignTests
+public sealed partial class StopSignTests
 {
     private const string Digs = "home: {nation: wales, kind: farm-or-barn}\nwish: {moves: [cutout, meter]}\nplace: {kind: outside-box, distance: 1.5 m}\nground: {who-digs: household}\ndates: {needed-by: 2027-06-01}\n";
     private const string Bare = Digs + "intake: {where: outside-box, service: underground, signs: [cable-exposed, leaning]}\n";
@@ -31,6 +32,31 @@ public sealed class StopSignTests
         Assert.Contains(home.Say("date-now"), cover, StringComparison.Ordinal);
         Assert.DoesNotMatch("£[0-9]", cover);
         Assert.DoesNotMatch("\\b20[23][0-9]\\b", cover.Replace("24 November 2026", "", StringComparison.Ordinal).Replace("24 May 2027", "", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("wales", "999", "105")]
+    [InlineData("northern-ireland", "999", "03457 643 643")]
+    [InlineData("ireland", "112 or 999", "1800 372 999")]
+    public void Smoke_flame_and_the_hurt_go_to_the_fire_service_before_the_network(string nation, string life, string network)
+    {
+        var seen = Home.Given(Digs.Replace("wales", nation, StringComparison.Ordinal) + "intake: {service: underground, signs: [smoke-or-flash]}\n");
+        var unseen = Home.Given(Digs.Replace("wales", nation, StringComparison.Ordinal) + "intake: {service: underground}\n");
+        var words = unseen.Words("cover").Split(unseen.Say("signs-unseen"))[1];
+
+        Findings.AreNone(from page in seen.Made
+                         where page.Blocks[0] is Block.DangerPanel
+                         let says = seen.Words(page.Id)
+                         where !Before(says, life, network)
+                         select page.Id);
+        Assert.True(Before(words, life, network), words);
+        Findings.AreNone(from file in Directory.EnumerateFiles(Repository.At("content"), "*", SearchOption.AllDirectories).Where(f => Path.GetExtension(f) is ".yaml" or ".md")
+                         from line in File.ReadLines(file)
+                         where Fire().IsMatch(line) && line.Contains("network-emergency", StringComparison.Ordinal) && !Before(line, "emergency-services", "network-emergency")
+                         select $"{Path.GetFileName(file)}: {line.Trim()}");
+
+        static bool Before(string words, string one, string other) =>
+            words.IndexOf(one, StringComparison.Ordinal) is >= 0 and var first && words.IndexOf(other, StringComparison.Ordinal) is var second && (second < 0 || first < second);
     }
 
     [Fact]
@@ -108,4 +134,7 @@ public sealed class StopSignTests
                          from step in Content.Guidance.Steps.Where(s => s.Id == hazard.Until || s.Id == "ring-emergency-line")
                          where !step.Hazards.Contains(hazard.Id)
                          select $"{step.Id} does not watch for {hazard.Id}");
+
+    [GeneratedRegex("smoke(?! alarm)|flame", RegexOptions.IgnoreCase)]
+    private static partial Regex Fire();
 }

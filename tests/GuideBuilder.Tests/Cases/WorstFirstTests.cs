@@ -39,7 +39,7 @@ public sealed class WorstFirstTests
 
         Assert.Single(OnCover(home), home.Say("signs-unseen"));
         Assert.All(Content.Guidance.Hazards.Where(h => h.StopSign), h => Assert.Contains(h.Title.Words, cover, StringComparison.Ordinal));
-        Assert.Contains("keep away and ring 105", cover, StringComparison.Ordinal);
+        Assert.Contains("For any other of these keep away and ring 105", cover, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -60,6 +60,28 @@ public sealed class WorldTests
         Assert.Equal([0.75, 0.25], Candidates.Of(question, c => Judge.Of(c, name => answers[name]).Truth == Truth.Holds).Select(c => c.Share));
     }
 
+    [Fact]
+    public void What_cannot_be_in_this_home_is_not_assumed_and_the_likeliest_is()
+    {
+        var question = Small.Choice("b.kind", "x", "y") with { WeightsIf = [Rule(Condition.Always, 0, 4)] };
+
+        Assert.Equal([(0d, false), (1d, true)], Candidates.Of(question, _ => true).Select(c => (c.Share, c.Assumed)));
+    }
+
+    [Fact]
+    public void No_nation_and_no_kind_of_home_is_planned_by_an_answer_that_cannot_be_there()
+    {
+        string[] Options(string name) => [.. Content.Guidance.Questions.Single(q => q.Name == name).Options.Select(o => o.Id)];
+        var wrong =
+            from nation in Options("home.nation")
+            from kind in Options("home.kind")
+            let answers = AnswersFiles.Read(AnswersFiles.Of($"handbook: {{format: 1}}\nhome: {{nation: {nation}, kind: {kind}}}\nwish: {{moves: [cutout, meter]}}\n"))
+            where World.Assumed(answers, Content.Guidance.Questions).Share <= 0
+            select $"{nation}, {kind}";
+
+        Findings.AreNone(wrong);
+    }
+
     private static WeightRule Rule(Condition when, decimal x, decimal y) =>
         new(when, System.Collections.Frozen.FrozenDictionary.ToFrozenDictionary(new Dictionary<string, decimal> { ["x"] = x, ["y"] = y }), Place.None);
 }
