@@ -30,7 +30,7 @@ internal static class StepPage
         return
         [
             Sides.Line(bindery, "left-how-long", Phrase.Of(step is { Meeting: not null, Hours: { } hours } ? bindery.Ranges.Hours(hours) : bindery.Ranges.Of(step.Takes))),
-            .. step is { Meeting: null, Hours: { } work } ? [Sides.Line(bindery, "left-work", Phrase.Of(bindery.Ranges.Hours(work)))] : ImmutableArray<SideLine>.Empty,
+            .. step is { Meeting: null, Hours: { } work } ? [Sides.Line(bindery, "left-work", Phrase.Of(bindery.Ranges.Hours(Figures.Work(work))))] : ImmutableArray<SideLine>.Empty,
             .. Share(bindery, planned),
             .. Spare(bindery, planned),
             .. Decided(bindery, planned),

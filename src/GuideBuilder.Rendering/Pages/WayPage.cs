@@ -23,6 +23,6 @@ internal static class WayPage
         Sides.Line(bindery, "left-cost", bindery.Total(figures.Cost)),
         Sides.Line(bindery, "left-finishes", bindery.Finish(figures.Finish)),
         Sides.Line(bindery, "left-off-supply", Phrase.Of(bindery.Ranges.Hours(figures.OffSupplyHours))),
-        Sides.Line(bindery, "left-own-hours", Phrase.Of(bindery.Ranges.Hours(figures.HouseholdHours))),
+        Sides.Line(bindery, "left-own-hours", Phrase.Of(bindery.Ranges.Hours(Wording.Figures.Whole(figures.HouseholdHours)))),
     ];
 }

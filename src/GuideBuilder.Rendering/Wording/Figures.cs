@@ -45,6 +45,9 @@ internal static class Figures
         return ThreePoint.Of(low, Math.Clamp(decimal.Round(amount.Likely, 0, MidpointRounding.AwayFromZero), low, high), high)!;
     }
 
+    /// <summary>Hours of work as somebody would say them: what arithmetic gave in whole hours, what was written in quarters as it was written, and less than an hour as it is.</summary>
+    internal static ThreePoint Work(ThreePoint hours) => hours.Low < 1 || new[] { hours.Low, hours.Likely, hours.High }.All(h => h * 4 == decimal.Truncate(h * 4)) ? hours : Whole(hours);
+
     // The place of the second figure: 100 for 3,565.
     private static decimal Step(decimal sum)
     {

@@ -31,6 +31,13 @@ public sealed class WordingTests
         Assert.Equal(words, Figures.Handy(new(Number(amount), Unit.Of(unit))).ToString());
 
     [Theory]
+    [InlineData("13.12", "15.31", "26.24", "from 13 to 27 hours, most likely 15")]
+    [InlineData("1.5", "2", "3", "from 1½ to 3 hours, most likely 2")]
+    [InlineData("0.3", "0.5", "1", "from 0.3 to 1 hour, most likely ½")]
+    public void Hours_of_work_are_no_finer_than_anybody_counts_them(string low, string likely, string high, string words) =>
+        Assert.Equal(words, Ranges.Hours(Figures.Work(ThreePoint.Of(Number(low), Number(likely), Number(high))!)));
+
+    [Theory]
     [InlineData("2026-04-23", "2026-04-23", "Thursday 23 April 2026")]
     [InlineData("2026-04-23", "2026-04-25", "from 23 to 25 April 2026")]
     [InlineData("2026-04-23", "2026-05-02", "from 23 April to 2 May 2026")]
