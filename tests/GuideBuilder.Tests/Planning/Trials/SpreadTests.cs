@@ -24,7 +24,7 @@ public sealed class SpreadTests
     });
 
     [Fact]
-    public void Raising_a_high_value_lowers_neither_the_mean_nor_the_highest_total() => Everywhere((guidance, before) =>
+    public void Raising_a_high_value_lowers_neither_the_mean_nor_the_highest_possible_total() => Everywhere((guidance, before) =>
     {
         foreach (var price in guidance.Tables.Prices)
         {
